@@ -1,0 +1,50 @@
+import type { Kind, Span, Tolerance } from "./part.js";
+
+/** One new part, or one piece of a made-up value: base units; `technology` is an id of the technology table (`metal_film`). */
+export type Piece = {
+  readonly value: number | null;
+  readonly tolerance: Tolerance | null;
+  readonly watts: number | null;
+  readonly volts: number | null;
+  readonly technology: string;
+};
+
+/**
+ * What to fit: one piece, or several that make one value up.
+ *
+ * `text` reads back: "470 k", "1.6 M + 1.6 M" (in series), "220 p || 30 p" (in parallel).
+ */
+export type Aim = { readonly pieces: readonly Piece[]; readonly text: string };
+
+/** Something weighed and turned down, with the reason. */
+export type Rejected = { readonly what: string; readonly why: string };
+
+/**
+ * The limits that a replacement has to meet, and the standard part aimed at.
+ *
+ * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned; `gate` says which of the
+ * two an offer is held to. `leastWatts`, `leastVolts` (a resistor's body limit, a capacitor's working volts) are what
+ * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands.
+ */
+export type Ratings = {
+  readonly kind: Kind;
+  readonly wanted: number | null;
+  readonly window: Span | null;
+  readonly old: Span | null;
+  readonly gate: "contained" | "nominal" | "none";
+  readonly leastWatts: number | null;
+  readonly wantWatts: number | null;
+  readonly mostWatts: number | null;
+  readonly leastVolts: number | null;
+  readonly wantVolts: number | null;
+  readonly voltsKind: "dc" | "ac";
+  readonly tolerance: Tolerance | null;
+  readonly technologies: readonly string[];
+  readonly safety: "X" | "Y" | null;
+  readonly temperatureCoefficient: string | null;
+  readonly taper: string | null;
+  readonly room: { readonly lengthMetres: number | null; readonly diameterMetres: number | null } | null;
+  readonly aim: Aim | null;
+  readonly rejected: readonly Rejected[];
+  readonly because: readonly string[];
+};

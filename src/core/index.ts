@@ -5,5 +5,6 @@ export * from "./plan.js";
 export * from "./problem.js";
 export { close } from "./quantity/close.js";
 export * from "./ratings.js";
+export * from "./read/sourceLine.js";
 export * from "./rule.js";
 export * from "./table.js";

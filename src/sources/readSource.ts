@@ -1,0 +1,21 @@
+import { PartsError } from "../core/index.js";
+import { decodeText } from "./decodeText.js";
+import type { ReadOptions, Source } from "./source.js";
+import { readText } from "./text.js";
+
+/**
+ * Any file a restorer can get hold of, as lines: text, CSV, TSV.
+ *
+ * @param name The file's name; its ending only helps, the bytes decide.
+ * @throws PartsError "unreadable" for a file that is none of these, "not-a-list" for an empty one, "too-much" past a limit.
+ * @example (await readSource("list.txt", bytes)).lines[0].text
+ */
+export async function readSource(name: string, bytes: Uint8Array, options: ReadOptions = {}): Promise<Source> {
+  options.signal?.throwIfAborted();
+  if (bytes.length === 0) throw new PartsError("not-a-list", name, "The file is empty.");
+  const source = readText(decodeText(bytes, name), name);
+  if (source.lines.every((line) => line.text.trim() === "")) {
+    throw new PartsError("not-a-list", name, "There is nothing in it but blank lines.");
+  }
+  return source;
+}

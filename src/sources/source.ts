@@ -1,0 +1,35 @@
+import type { SourceLine } from "../core/index.js";
+
+/** A page of a document or a sheet of a workbook, and the number of its first line. */
+export type SourcePage = { readonly name: string; readonly firstLine: number };
+
+/** Where a line stands on its page, as ratios of the page's height from its top: for showing the picture beside the reading. */
+export type LinePlace = { readonly line: number; readonly page: number; readonly top: number; readonly bottom: number };
+
+/** How sure the eye was of a word of a scanned line, 0..1. */
+export type DoubtfulWord = { readonly line: number; readonly word: string; readonly confidence: number };
+
+/**
+ * A file as lines, whatever it was: nothing is interpreted, nothing left out.
+ *
+ * Line numbers run on over pages and sheets; the first sheet's are its row numbers.
+ */
+export type Source = {
+  readonly form: "text" | "table" | "workbook" | "pdf" | "scan";
+  readonly lines: readonly SourceLine[];
+  readonly pages: readonly SourcePage[];
+  readonly places: readonly LinePlace[];
+  readonly doubtful: readonly DoubtfulWord[];
+};
+
+/** How to read a source: progress from 0 to 1 with what is being done, a signal to stop, seconds it may take. */
+export type ReadOptions = {
+  readonly onProgress?: (done: number, doing: string) => void;
+  readonly signal?: AbortSignal;
+  readonly timeLimit?: number;
+};
+
+/** A source of one page without pictures. */
+export function plainSource(form: Source["form"], lines: readonly SourceLine[]): Source {
+  return { form, lines, pages: [], places: [], doubtful: [] };
+}

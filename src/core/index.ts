@@ -4,6 +4,8 @@ export * from "./part.js";
 export * from "./plan.js";
 export * from "./problem.js";
 export { close } from "./quantity/close.js";
+export * from "./quantity/notation/units.js";
+export * from "./quantity/readValue.js";
 export * from "./ratings.js";
 export * from "./read/sourceLine.js";
 export * from "./rule.js";

@@ -1,0 +1,40 @@
+import type { Series } from "./seriesOf.js";
+import { placeUpTo, stepAt } from "./seriesOf.js";
+
+/** Which of two neighbours counts as nearest. */
+export const NEAREST_RULES = ["ratio", "difference", "not below", "not above"] as const;
+export type NearestRule = (typeof NEAREST_RULES)[number];
+
+/**
+ * The value of a preferred series that is nearest to the one wanted, by ratio unless another rule is given.
+ *
+ * "By ratio" is what tolerance means: 56 k is 8 % above 52 k, 47 k is 10 % below it. "Difference" compares what is
+ * missing in ohms or farads; "not below" and "not above" look to one side only. In a tie the smaller value wins:
+ * 300 k lies as far from 270 k as from 330 k by difference.
+ *
+ * @param wanted Any positive value from 1e-15 to 1e15, in base units (ohms, farads, henries).
+ * @returns The series value, in the same unit.
+ * @throws PartsError "out-of-range" for a value that is not positive or beyond these limits.
+ * @see IEC 60063:2015
+ * @example nearest(52_000, SERIES.E12) // 56_000
+ */
+export function nearest(wanted: number, series: Series, rule: NearestRule = "ratio"): number {
+  const place = placeUpTo(wanted, series);
+  const below = stepAt(series, place);
+  if (below === wanted || rule === "not above") return below;
+  const above = stepAt(series, place + 1);
+  if (rule === "not below") return above;
+  const upIsNearer = rule === "ratio" ? above / wanted < wanted / below : above - wanted < wanted - below;
+  return upIsNearer ? above : below;
+}
+
+/**
+ * The values of a series on both sides of the one wanted; both are the value itself when the series has it.
+ *
+ * @param wanted As for nearest.
+ * @throws PartsError "out-of-range" as nearest does.
+ * @example neighbours(52_000, SERIES.E12) // { below: 47_000, above: 56_000 }
+ */
+export function neighbours(wanted: number, series: Series): { readonly below: number; readonly above: number } {
+  return { below: nearest(wanted, series, "not above"), above: nearest(wanted, series, "not below") };
+}

@@ -1,0 +1,116 @@
+import type { Kind } from "../part.js";
+import { PartsError } from "../problem.js";
+import type { Action, Policy, Rule, RulesInForce } from "../rule.js";
+import { technologyOf } from "./technologies.js";
+
+/** The columns that a role may take over from the class. */
+const COLUMNS = [
+  "powerMode",
+  "ladder",
+  "valueMode",
+  "low",
+  "high",
+  "gate",
+  "series",
+  "leastVolts",
+  "wantVolts",
+  "keepBecomesTest",
+] as const;
+
+/** Columns that a class kept exact (fusible, fuse, lamp, coded ceramic) does not hand over to a role. */
+const KEPT_EXACT: readonly string[] = ["powerMode", "ladder", "valueMode", "low", "high", "gate", "series"];
+
+/**
+ * The rule that holds for one part: its class's row with what its role takes over, and the action under the policy in force.
+ *
+ * `safety` names the class that a line place demands; `decidedBy` says which row spoke in each column.
+ */
+export type RuleFor = Omit<Rule, "scope" | "action"> & {
+  readonly classRow: Rule;
+  readonly roleRow: Rule;
+  readonly policy: Policy;
+  readonly action: Action;
+  readonly safety: "X" | "Y" | null;
+  readonly decidedBy: Readonly<Record<string, string>>;
+};
+
+/** A row's name as Facts and papers give it. @example rowName(row) // "type paper_wax" */
+export function rowName(row: Rule): string {
+  return `${row.scope === "class" ? "type" : "use"} ${row.id}`;
+}
+
+function rowOf(rules: readonly Rule[], scope: Rule["scope"], id: string): Rule {
+  const found = rules.find((rule) => rule.scope === scope && rule.id === id);
+  if (found) return found;
+  const wanted = scope === "class" ? "Use a type from the sheet Rules." : "Use a use from the sheet Rules.";
+  throw new PartsError("unknown-name", id, wanted);
+}
+
+const demandsSafety = (role: Rule) => role.technologies.some((id) => id === "x_class" || id === "y_class");
+
+/** The safety class a role demands of a capacitor, read from the technologies of its row. */
+function safetyOf(role: Rule, kind: Kind | null): "X" | "Y" | null {
+  if (kind !== null && kind !== "capacitor" && kind !== "network") return null;
+  if (!demandsSafety(role)) return null;
+  return role.technologies.includes("y_class") ? "Y" : "X";
+}
+
+const suits = (id: string, kind: Kind | null) => {
+  const made = technologyOf(id)?.kind ?? null;
+  return made === null || kind === null || kind === "network" || made === kind;
+};
+
+/** What each column says, and which row said it; `mute` tells the columns in which the role has no say. */
+function merged(classRow: Rule, roleRow: Rule, mute: (column: string) => boolean) {
+  const columns: Record<string, unknown> = {};
+  const decidedBy: Record<string, string> = {};
+  for (const column of COLUMNS) {
+    const row = !mute(column) && roleRow[column] !== null ? roleRow : classRow;
+    columns[column] = row[column];
+    decidedBy[column] = rowName(row);
+  }
+  return { columns: columns as Pick<Rule, (typeof COLUMNS)[number]>, decidedBy };
+}
+
+/**
+ * The rule that holds for a class of part in a role.
+ *
+ * Role over class, column by column, with two exceptions: a class kept exact (fusible, fuse, lamp, coded ceramic) keeps
+ * its value, watts and technology under every role except one that demands class X or Y; technologies for another kind
+ * of part are passed over. Cans, blocks and networks are split before they come here: each section has its own role.
+ *
+ * @param inForce The rules and settings in force; the setting `policy` picks the action.
+ * @param className Id of a class row; problem `unknown-name` where no such row stands.
+ * @param role Id of a role row; null means no special duty.
+ * @example ruleFor(DEFAULTS_IN_FORCE, "paper_wax", "line_to_chassis").technologies // ["y_class"]
+ */
+export function ruleFor(inForce: RulesInForce, className: string, role: string | null): RuleFor {
+  const classRow = rowOf(inForce.rules, "class", className);
+  const roleRow = rowOf(inForce.rules, "role", role ?? "general");
+  const policy = inForce.settings.policy as Policy;
+  const safety = safetyOf(roleRow, classRow.kind);
+  const foreign = safety === null && demandsSafety(roleRow);
+  const exact = safety === null && (classRow.powerMode === "exact" || classRow.valueMode === "exact");
+
+  const { columns, decidedBy } = merged(
+    classRow,
+    roleRow,
+    (column) => foreign || (exact && KEPT_EXACT.includes(column)),
+  );
+  const fitting = exact || foreign ? [] : roleRow.technologies.filter((id) => suits(id, classRow.kind));
+  const technologyRow = fitting.length > 0 ? roleRow : classRow;
+  const actionRow = !foreign && roleRow.action[policy] !== null ? roleRow : classRow;
+  const action = actionRow.action[policy] ?? "ask";
+  return {
+    ...classRow,
+    ...columns,
+    technologies: fitting.length > 0 ? fitting : classRow.technologies,
+    cautions: [...new Set([...classRow.cautions, ...roleRow.cautions])],
+    classRow,
+    roleRow,
+    policy,
+    action: action === "keep" && columns.keepBecomesTest ? "test" : action,
+    safety,
+    decidedBy: { ...decidedBy, action: rowName(actionRow), technologies: rowName(technologyRow) },
+  };
+}

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { factOf, readFrom, writeFrom } from "../../../src/core/index.js";
+import { factOf, type Origin, readFrom, writeFrom } from "../../../src/core/index.js";
 
 const HEADS = ["value", "watts", "new watts", "used as", "tolerance"];
 
 describe("the from column", () => {
-  test.each([
+  test.each<[string, Origin, string]>([
     ["watts 0.5 (note 2)", { head: "watts", text: "0.5", from: "note", at: "note 2" }, "the page note"],
     ["value 470 k (line 14)", { head: "value", text: "470 k", from: "line", at: "line 14" }, "the line"],
     [
@@ -22,7 +22,7 @@ describe("the from column", () => {
       { head: "used as", text: "Line (mains) bypass", from: "user", at: "" },
       "brackets in a name",
     ],
-  ] as const)("%s reads as written: %s", (cell, origin) => {
+  ])("%s reads as written: %s", (cell, origin) => {
     expect(readFrom(cell, HEADS)).toEqual([origin]);
     expect(writeFrom([origin])).toBe(cell);
   });

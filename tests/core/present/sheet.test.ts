@@ -41,7 +41,7 @@ describe("sheets", () => {
     expect(keys.indexOf("reading")).toBeLessThan(live.indexOf(true));
   });
 
-  test.each([
+  test.each<[string, number | null, string]>([
     ["350 V", 350, "a number with its unit"],
     ["0,5", 0.5, "a decimal comma"],
     ["about 3", null, "words are no number"],

@@ -1,0 +1,22 @@
+import type { Kind, Span } from "../part.js";
+import { readValue } from "../quantity/readValue.js";
+import { writeValue } from "../quantity/writeValue.js";
+
+/** A value, or a span of values, as a cell says it. @example "470 k" @example "3 pF to 30 pF" */
+export function writeValueOrSpan(value: number | null, span: Span | null, kind: Kind): string | null {
+  if (value !== null) return writeValue(value, kind);
+  return span === null ? null : `${writeValue(span.min, kind)} to ${writeValue(span.max, kind)}`;
+}
+
+/**
+ * Such a cell read back.
+ *
+ * @throws PartsError "unreadable" where a text is no value.
+ */
+export function readValueOrSpan(cell: string | null, kind: Kind): { value: number | null; span: Span | null } {
+  if (cell === null) return { value: null, span: null };
+  const ends = cell.split(/\s+to\s+/);
+  const [first, second] = ends.map((text) => readValue(text, { kind }).value);
+  if (ends.length !== 2) return { value: readValue(cell, { kind }).value, span: null };
+  return { value: null, span: { min: Math.min(first!, second!), max: Math.max(first!, second!) } };
+}

@@ -12,7 +12,13 @@ export type SheetCells = { readonly sheet: string; readonly rows: readonly (read
  */
 export type Written = string | number | boolean | null | { readonly formula: string };
 
-/** How a column of a structured sheet looks. Widths in pixels; `format` is a number format ("0.00", "@" for text). */
+/**
+ * How a column of a structured sheet looks. Width in pixels.
+ *
+ * `format` is a number format of its cells below the head ("0.00"), or "@" for a column of text that people type into
+ * (`1/2` stays text); a formula in such a column is still a formula. Neighbours of the same `group` fold together; the
+ * first of them stays visible when the group is closed.
+ */
 export type ColumnLook = {
   readonly width: number;
   readonly format: string | null;
@@ -20,7 +26,12 @@ export type ColumnLook = {
   readonly group: string | null;
 };
 
-/** One change to a workbook; rows and columns count from 0. */
+/**
+ * One change to a workbook; rows and columns count from 0. A sheet that a change names and that is not there is made.
+ *
+ * A "look" dresses a structured sheet: head row bold, tinted and frozen with the first columns, filter buttons on the
+ * heads as far down as cells are filled. Changes of one write may stand in any order.
+ */
 export type Change =
   | { readonly kind: "sheet"; readonly sheet: string }
   | {

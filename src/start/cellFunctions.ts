@@ -1,0 +1,38 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import { type FunctionListing, registerCellFunctions, standInForExcel } from "../hosts/cellFunctions.js";
+
+/** The namespace of our cell functions: `=LUG.NEAREST_STD(52000, "E12")`. It never changes, for it stands in users' files. */
+export const NAMESPACE = "LUG";
+
+const FOLDER = path.resolve(import.meta.dirname, "../functions");
+
+/** The files that hold cell functions, in the order of their names. */
+export function functionFiles(): string[] {
+  return readdirSync(FOLDER)
+    .filter((file) => file.endsWith(".ts"))
+    .map((file) => path.join(FOLDER, file))
+    .filter((file) => readFileSync(file, "utf8").includes("@customfunction"));
+}
+
+/**
+ * Makes all cell functions work in the embedded spreadsheet under Node: in tests and in npm scripts.
+ *
+ * @returns What the metadata tool reads from the functions' comments.
+ */
+export async function registerFromSources(): Promise<FunctionListing> {
+  standInForExcel();
+  const files = functionFiles();
+  const { metadataJson, associate, errors } = await generateCustomFunctionsMetadata(files);
+  if (errors.length > 0) throw new Error(errors.join("\n"));
+  const modules = new Map<string, Record<string, unknown>>();
+  for (const file of files) modules.set(file, await import(file));
+  for (const { id, functionName, sourceFileName } of associate) {
+    const work = modules.get(sourceFileName)?.[functionName];
+    CustomFunctions.associate(id, work as (...args: unknown[]) => unknown);
+  }
+  const listing: FunctionListing = JSON.parse(metadataJson || '{"functions":[]}');
+  registerCellFunctions(listing, NAMESPACE);
+  return listing;
+}

@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import { embeddedWorkbook } from "../../src/hosts/embedded.js";
+import type { ColumnLook } from "../../src/hosts/host.js";
+import { Model } from "../../src/hosts/library.js";
+import { type Bench, hostContract } from "./contract/contract.js";
+
+async function embeddedBench(): Promise<Bench> {
+  const { host, model } = embeddedWorkbook(new Model());
+  return {
+    host,
+    type: async (place, content) => {
+      const sheetId = model().getters.getSheetIdByName(place.sheet);
+      model().dispatch("UPDATE_CELL", { sheetId, col: place.column, row: place.row, content });
+    },
+    undo: async () => void model().dispatch("REQUEST_UNDO"),
+  };
+}
+
+hostContract("the embedded sheet", embeddedBench);
+
+describe("the embedded sheet's own ways", () => {
+  const look = (columns: Partial<ColumnLook>[]) => ({
+    kind: "look" as const,
+    sheet: "Parts",
+    columns: columns.map((column) => ({ width: 80, format: null, tint: null, group: null, ...column })),
+    frozenColumns: 1,
+    filter: true,
+  });
+
+  test("two groups side by side stay two, each with its first column outside the fold", async () => {
+    const { host, model } = embeddedWorkbook(new Model());
+    const groups = ["was", "was", "was", "new", "new"].map((group) => ({ group }));
+    await host.write([look(groups)], "Dress");
+    const sheetId = model().getters.getSheetIdByName("Parts")!;
+    expect(model().getters.getHeaderGroups(sheetId, "COL")).toMatchObject([
+      { start: 1, end: 2 },
+      { start: 4, end: 4 },
+    ]);
+  });
+
+  test("dressing twice leaves one set of filter buttons and one set of groups", async () => {
+    const { host, model } = embeddedWorkbook(new Model());
+    const dress = look([{ group: "was" }, { group: "was" }]);
+    await host.write([dress], "Dress");
+    await host.write([dress, { kind: "cells", sheet: "Parts", row: 0, column: 0, cells: [["a"], [1], [2]] }], "Dress");
+    const sheetId = model().getters.getSheetIdByName("Parts")!;
+    expect(
+      model()
+        .getters.getCoreTables(sheetId)
+        .map((table) => table.range.zone),
+    ).toMatchObject([{ top: 0, bottom: 2 }]);
+    expect(model().getters.getHeaderGroups(sheetId, "COL").length).toBe(1);
+  });
+
+  test("a refused change takes the whole write back and leaves the step before alone", async () => {
+    const { host } = embeddedWorkbook(new Model());
+    await host.write([{ kind: "cells", sheet: "Parts", row: 0, column: 0, cells: [["kept"]] }], "First");
+    const before = await host.read("Parts");
+    const bad = { kind: "sheet" as const, sheet: "no [brackets] allowed" };
+    await expect(host.write([bad], "Bad sheet")).rejects.toThrow("refused");
+    await expect(host.write([{ ...look([{}]), frozenColumns: 500 }], "Bad look")).rejects.toThrow("refused");
+    expect(await host.read("Parts")).toEqual(before);
+  });
+
+  test("another workbook takes the place of the first and listeners hear of it", async () => {
+    const workbook = embeddedWorkbook(new Model());
+    const heard: string[] = [];
+    workbook.host.onChange((sheet) => heard.push(sheet));
+    const other = embeddedWorkbook(new Model());
+    await other.host.write([{ kind: "cells", sheet: "Parts", row: 0, column: 0, cells: [["other"]] }], "Write");
+    workbook.replace(other.model());
+    expect(heard).toContain("Parts");
+    expect((await workbook.host.read("Parts"))!.rows[0]![0]!.value).toBe("other");
+  });
+});

@@ -1,0 +1,44 @@
+import type { Offer } from "../offer.js";
+import type { Ratings } from "../ratings.js";
+import type { Note, Wanted } from "./note.js";
+import { technologyRank } from "./technology.js";
+
+/**
+ * Where an offer stands among those that fit: compared from the first figure on, the smaller is the better.
+ *
+ * In this order: position of its technology in the rule's order; notes of things to look at; whether it must be measured
+ * first; distance of its value from the one wanted, by ratio; more than asked for; price of one piece in its vendor's
+ * own currency, offers without a price last.
+ */
+export type Rank = readonly number[];
+
+/** The rank of an offer that fits. */
+export function rankOf(ratings: Ratings, offer: Offer, notes: readonly Note[], wanted: Wanted): Rank {
+  const count = (weight: Note["weight"]) => notes.filter((note) => note.weight === weight).length;
+  return [
+    technologyRank(ratings, offer, wanted.technologies) ?? ratings.technologies.length,
+    count("tight"),
+    count("care"),
+    distance(ratings, offer),
+    count("over"),
+    piecePrice(offer, wanted.pieces),
+  ];
+}
+
+/** Smaller ranks first. */
+export function compareRanks(a: Rank, b: Rank): number {
+  const at = a.findIndex((figure, i) => figure !== b[i]);
+  return at < 0 ? 0 : a[at]! < b[at]! ? -1 : 1;
+}
+
+function distance({ wanted }: Ratings, { value }: Offer): number {
+  if (!wanted || !value) return 0;
+  return Number(Math.abs(Math.log(value / wanted)).toFixed(6));
+}
+
+/** What one piece costs when so many are wanted, in the offer's own currency; infinite where no price is stated. */
+export function piecePrice(offer: Offer, pieces: number): number {
+  const units = Math.max(Math.ceil(pieces / offer.pack), offer.minimum);
+  const price = offer.breaks.filter(([from]) => from <= units).at(-1)?.[1] ?? offer.breaks[0]?.[1];
+  return price === undefined ? Number.POSITIVE_INFINITY : price / offer.pack;
+}

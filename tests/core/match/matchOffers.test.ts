@@ -10,7 +10,7 @@ const why = (ratings: Ratings, offer: Offer) => match(ratings, offer).refused[0]
 const notes = (ratings: Ratings, offer: Offer) => match(ratings, offer).matches[0]?.notes.map((note) => note.text);
 
 describe("what is refused says why", () => {
-  test.each<[Ratings, Offer, string]>([
+  const refusals: [Ratings, Offer, string][] = [
     [ratingsOf(), offerOf(), "fits"],
     [ratingsOf(), offerOf({ value: 330_000 }), "330 k is outside 376 k to 564 k"],
     [ratingsOf(), offerOf({ value: null }), "no value stated"],
@@ -36,7 +36,12 @@ describe("what is refused says why", () => {
     [ratingsOf(), offerOf({ stock: 0 }), "none in stock"],
     [ratingsOf(), offerOf({ status: "discontinued" }), "no longer made"],
     [ratingsOf(), offerOf({ watts: 0.25, volts: 200 }), "200 V where 300 V is needed; 0.25 W where 0.5 W is needed"],
-  ])("%#: %j", (ratings, offer, expected) => expect(why(ratings, offer)).toBe(expected));
+  ];
+
+  test.each(refusals.map(([ratings, offer, expected]) => ({ ratings, offer, expected })))(
+    "$expected",
+    ({ ratings, offer, expected }) => expect(why(ratings, offer)).toBe(expected),
+  );
 });
 
 describe("what fits says what is tight or over", () => {

@@ -1,12 +1,12 @@
+import { technologyOf } from "../rules/technologies.js";
 import { type Check, care, met, type Note, out, tight } from "./note.js";
 import { MEASURED_FIRST, sameCode, technologyRank } from "./technology.js";
 
 /** Technology: one of the rule's; composition and old stock are read on the meter first, since unused parts drift on the shelf too. */
-export const checkTechnology: Check = (ratings, offer, { technologies }) => {
-  const rank = technologyRank(ratings, offer, technologies);
-  const label = (id: string) => technologies.find((row) => row.id === id)?.label ?? id;
+export const checkTechnology: Check = (ratings, offer) => {
+  const rank = technologyRank(ratings, offer);
   if (rank === null) {
-    const asked = ratings.technologies.map(label).join(", or ");
+    const asked = ratings.technologies.map((id) => technologyOf(id)?.label ?? id).join(" or ");
     return out("technology", `${offer.technology.join(", ") || "type not stated"}; wanted: ${asked}`);
   }
   const first = offer.newOldStock || MEASURED_FIRST.includes(ratings.technologies[rank] ?? "");
@@ -57,7 +57,7 @@ function dimension(word: string, most: number | null, metres: number | null): re
 }
 
 /** Supply: what can still be had, and whether it is enough for what is wanted. */
-export const checkSupply: Check = (_ratings, offer, { pieces }) => {
+export const checkSupply: Check = (_ratings, offer, pieces) => {
   const inStock = offer.stock === null ? null : offer.stock * offer.pack;
   if (inStock === 0) return out("supply", "none in stock");
   if (offer.status === "out-of-stock") return out("supply", "out of stock");

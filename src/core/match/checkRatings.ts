@@ -1,4 +1,5 @@
 import { writeTolerance } from "../quantity/tolerance.js";
+import { BODY_VOLTS } from "../rules/bodyVolts.js";
 import { type Check, met, out, over, tight } from "./note.js";
 import { technologyRank } from "./technology.js";
 
@@ -28,10 +29,10 @@ export const checkWatts: Check = (ratings, offer) => {
  * A d.c. rating never serves an a.c. place. An a.c. rating serves a d.c. place with its own number, which is on the safe
  * side. A resistor's list seldom states volts: what its technology and watts commonly bear stands in, and is told.
  */
-export const checkVolts: Check = (ratings, offer, wanted) => {
+export const checkVolts: Check = (ratings, offer, pieces) => {
   const { leastVolts, wantVolts } = ratings;
   if (leastVolts === null) return met;
-  if (offer.volts === null) return unstatedVolts(ratings, offer, wanted);
+  if (offer.volts === null) return unstatedVolts(ratings, offer, pieces);
   if (ratings.voltsKind === "ac" && offer.voltsKind !== "ac")
     return out("volts", `${offer.volts} V is a d.c. rating, the place is a.c.`);
   if (offer.volts < leastVolts) return out("volts", `${offer.volts} V where ${leastVolts} V is needed`);
@@ -41,15 +42,20 @@ export const checkVolts: Check = (ratings, offer, wanted) => {
   return offer.volts > OVER * asked ? over("volts", `${offer.volts} V, ${asked} V was asked for: a larger body`) : met;
 };
 
-const unstatedVolts: Check = (ratings, offer, wanted) => {
+const unstatedVolts: Check = (ratings, offer) => {
   const least = ratings.leastVolts!;
   if (ratings.kind !== "resistor") return out("volts", `volts not stated, ${least} V needed`);
-  const rank = technologyRank(ratings, offer, wanted.technologies);
-  const usual = rank === null ? null : wanted.bodyVolts(ratings.technologies[rank] ?? "", offer.watts);
+  const technology = ratings.technologies[technologyRank(ratings, offer) ?? -1];
+  const usual = technology === undefined ? null : usualBodyVolts(technology, offer.watts ?? 0);
   if (usual !== null && usual < least)
     return out("volts", `volts not stated; such a body commonly bears ${usual} V, ${least} V is needed`);
   return tight("volts", `volts not stated: see that its body bears ${least} V`);
 };
+
+/** What a resistor body of a technology commonly bears: that of the largest one listed with no more watts; null where none is known. */
+export function usualBodyVolts(technology: string, watts: number): number | null {
+  return BODY_VOLTS[technology]?.filter(([rated]) => rated <= watts).at(-1)?.[1] ?? null;
+}
 
 /** Tolerance: no wider than asked; one that is not stated is told. */
 export const checkTolerance: Check = ({ tolerance: asked }, { tolerance }) => {

@@ -3,8 +3,8 @@ import { writeTolerance } from "../quantity/tolerance.js";
 import { writeValue } from "../quantity/writeValue.js";
 import type { Ratings } from "../ratings.js";
 import { fits, notesOn } from "./judge.js";
-import { type MatchOptions, type Refusal, wantedOf } from "./matchOffers.js";
-import type { Limit, Wanted } from "./note.js";
+import type { Refusal } from "./matchOffers.js";
+import type { Limit } from "./note.js";
 
 /** One limit whose easing would let offers in: which, how far in words, and the offers. */
 export type Easing = { readonly limit: Limit; readonly text: string; readonly offers: readonly Offer[] };
@@ -32,9 +32,9 @@ const EASE: Readonly<Partial<Record<Limit, (ratings: Ratings, offer: Offer) => S
  *
  * An offer refused for two reasons helps no single easing. D.c. parts are never let into an a.c. place.
  *
- * @example easings(ratings, refused, options)[0]?.text // "With 500 V instead of 630 V, 3 would fit."
+ * @example easings(ratings, refused)[0]?.text // "With 500 V instead of 630 V, 3 would fit."
  */
-export function easings(ratings: Ratings, refused: readonly Refusal[], options: MatchOptions): readonly Easing[] {
+export function easings(ratings: Ratings, refused: readonly Refusal[], pieces = 1): readonly Easing[] {
   const least = new Map<Limit, Step>();
   for (const { offer, notes } of refused) {
     const outs = notes.filter((note) => note.weight === "out");
@@ -45,12 +45,12 @@ export function easings(ratings: Ratings, refused: readonly Refusal[], options: 
   }
   return [...least]
     .sort(([, a], [, b]) => a.size - b.size)
-    .map(([limit, step]) => easingOf(limit, step, refused, wantedOf(options)))
+    .map(([limit, step]) => easingOf(limit, step, refused, pieces))
     .filter((easing) => easing.offers.length > 0);
 }
 
-function easingOf(limit: Limit, step: Step, refused: readonly Refusal[], wanted: Wanted): Easing {
-  const offers = refused.map(({ offer }) => offer).filter((offer) => fits(notesOn(step.ratings, offer, wanted)));
+function easingOf(limit: Limit, step: Step, refused: readonly Refusal[], pieces: number): Easing {
+  const offers = refused.map(({ offer }) => offer).filter((offer) => fits(notesOn(step.ratings, offer, pieces)));
   return { limit, text: `With ${step.words}, ${offers.length === 1 ? "one" : offers.length} would fit.`, offers };
 }
 

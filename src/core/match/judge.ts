@@ -3,7 +3,7 @@ import type { Ratings } from "../ratings.js";
 import { checkSafety, checkSize, checkSupply, checkTaper, checkTechnology, checkTemperature } from "./checkBuild.js";
 import { checkTolerance, checkVolts, checkWatts } from "./checkRatings.js";
 import { checkValue } from "./checkValue.js";
-import type { Check, Limit, Note, Wanted } from "./note.js";
+import type { Check, Limit, Note } from "./note.js";
 
 /** Every limit with its check, in the order of `LIMITS`. */
 export const CHECKS: readonly (readonly [Limit, Check])[] = [
@@ -20,8 +20,8 @@ export const CHECKS: readonly (readonly [Limit, Check])[] = [
 ];
 
 /** All that the checks have to say of one offer of the right kind. */
-export function notesOn(ratings: Ratings, offer: Offer, wanted: Wanted): readonly Note[] {
-  return CHECKS.flatMap(([, check]) => check(ratings, offer, wanted));
+export function notesOn(ratings: Ratings, offer: Offer, pieces: number): readonly Note[] {
+  return CHECKS.flatMap(([, check]) => check(ratings, offer, pieces));
 }
 
 /** Whether nothing in the notes refuses the offer. */

@@ -1,9 +1,8 @@
 import type { Offer } from "../offer.js";
 import type { Ratings } from "../ratings.js";
 import { fits, notesOn, whyOf } from "./judge.js";
-import type { Note, Wanted } from "./note.js";
+import type { Note } from "./note.js";
 import { compareRanks, type Rank, rankOf } from "./rank.js";
-import type { Technology } from "./technology.js";
 
 /** An offer that fits (or that the user picked all the same), with what is tight, over, or to be done before fitting. */
 export type Match = { readonly offer: Offer; readonly rank: Rank; readonly notes: readonly Note[] };
@@ -14,25 +13,8 @@ export type Refusal = { readonly offer: Offer; readonly why: string; readonly no
 /** Matches, best first, and refusals, the nearest miss first. */
 export type Matching = { readonly matches: readonly Match[]; readonly refused: readonly Refusal[] };
 
-/**
- * What matching may be told besides ratings and offers.
- *
- * `technologies` explain the ids in the ratings; `pieces` is how many are wanted (1); `pick` is the id of the offer the
- * user chose before; `bodyVolts` says what a resistor body commonly bears, by technology id and watts (not known).
- */
-export type MatchOptions = {
-  readonly technologies: readonly Technology[];
-  readonly pieces?: number;
-  readonly pick?: string | null;
-  readonly bodyVolts?: Wanted["bodyVolts"];
-};
-
-/** The options with everything left out filled in. */
-export const wantedOf = ({ technologies, pieces = 1, bodyVolts = () => null }: MatchOptions): Wanted => ({
-  technologies,
-  pieces,
-  bodyVolts,
-});
+/** How many pieces are wanted (1), and the id of the offer the user picked before (none). */
+export type MatchOptions = { readonly pieces?: number; readonly pick?: string | null };
 
 /**
  * The offers that meet the ratings, best first, and every other offer of the same kind with the reason it was refused.
@@ -40,17 +22,17 @@ export const wantedOf = ({ technologies, pieces = 1, bodyVolts = () => null }: M
  * The user's pick stands first even where a limit refuses it: the refusal then stands among its notes. Offers of another
  * kind of part are not listed. Offers of equal rank keep the order they came in.
  *
- * @example matchOffers(ratings, offers, { technologies: TECHNOLOGIES }).matches[0]?.offer.stockNumber
+ * @example matchOffers(ratings, offers).matches[0]?.offer.stockNumber
  */
-export function matchOffers(ratings: Ratings, offers: readonly Offer[], options: MatchOptions): Matching {
-  const wanted = wantedOf(options);
+export function matchOffers(ratings: Ratings, offers: readonly Offer[], options: MatchOptions = {}): Matching {
+  const pieces = options.pieces ?? 1;
   const matches: Match[] = [];
   const refused: Refusal[] = [];
   for (const offer of offers) {
     if (offer.kind !== ratings.kind) continue;
-    const notes = notesOn(ratings, offer, wanted);
+    const notes = notesOn(ratings, offer, pieces);
     if (fits(notes) || offer.id === options.pick)
-      matches.push({ offer, rank: rankOf(ratings, offer, notes, wanted), notes });
+      matches.push({ offer, rank: rankOf(ratings, offer, notes, pieces), notes });
     else refused.push({ offer, why: whyOf(notes), notes });
   }
   const isPick = (match: Match) => Number(match.offer.id === options.pick);

@@ -1,6 +1,5 @@
 import type { Offer } from "../offer.js";
 import type { Ratings } from "../ratings.js";
-import type { Technology } from "./technology.js";
 
 /** The limits an offer is held to, in the order they are looked at. */
 export const LIMITS = [
@@ -25,15 +24,8 @@ export type Limit = (typeof LIMITS)[number];
  */
 export type Note = { readonly limit: Limit; readonly weight: "out" | "tight" | "over" | "care"; readonly text: string };
 
-/** What the checks know besides ratings and offer: the technologies by their ids, and how many pieces are wanted. */
-export type Wanted = {
-  readonly technologies: readonly Technology[];
-  readonly pieces: number;
-  readonly bodyVolts: (technology: string, watts: number | null) => number | null;
-};
-
-/** One limit as a small pure function: nothing to say is an empty list. */
-export type Check = (ratings: Ratings, offer: Offer, wanted: Wanted) => readonly Note[];
+/** One limit as a small pure function of ratings, offer and how many pieces are wanted; nothing to say is an empty list. */
+export type Check = (ratings: Ratings, offer: Offer, pieces: number) => readonly Note[];
 
 /** A refusal as a check returns it. @example out("watts", "1/2 W where 1 W is needed") */
 export const out = (limit: Limit, text: string): readonly Note[] => [{ limit, weight: "out", text }];

@@ -1,6 +1,6 @@
 import type { Offer } from "../offer.js";
 import type { Ratings } from "../ratings.js";
-import type { Note, Wanted } from "./note.js";
+import type { Note } from "./note.js";
 import { technologyRank } from "./technology.js";
 
 /**
@@ -13,15 +13,15 @@ import { technologyRank } from "./technology.js";
 export type Rank = readonly number[];
 
 /** The rank of an offer that fits. */
-export function rankOf(ratings: Ratings, offer: Offer, notes: readonly Note[], wanted: Wanted): Rank {
+export function rankOf(ratings: Ratings, offer: Offer, notes: readonly Note[], pieces: number): Rank {
   const count = (weight: Note["weight"]) => notes.filter((note) => note.weight === weight).length;
   return [
-    technologyRank(ratings, offer, wanted.technologies) ?? ratings.technologies.length,
+    technologyRank(ratings, offer) ?? ratings.technologies.length,
     count("tight"),
     count("care"),
     distance(ratings, offer),
     count("over"),
-    piecePrice(offer, wanted.pieces),
+    piecePrice(offer, pieces),
   ];
 }
 

@@ -1,13 +1,6 @@
 import type { Offer } from "../offer.js";
 import type { Ratings } from "../ratings.js";
-
-/** A technology a rule may ask for: the words an offer must carry, and in plain words what else is asked of it. */
-export type Technology = {
-  readonly id: string;
-  readonly label: string;
-  readonly words: readonly string[];
-  readonly also: string;
-};
+import { technologyOf } from "../rules/technologies.js";
 
 /** The length of an old half-watt composition body, metres: 9.5 mm (RC20 size of the generic data sheets). */
 const OLD_HALF_WATT_METRES = 0.0095;
@@ -17,7 +10,7 @@ const CLASS_1 = /^(NP0|NPO|C0G|[NP]\d+)$/i;
 
 const says = (words: RegExp) => (offer: Offer) => words.test(offer.description);
 
-/** What a technology asks beyond its words, by id: the machine form of its `also`. */
+/** What a technology asks beyond its words, by id: the machine form of its `also` in the table of technologies. */
 const ALSO: Readonly<Record<string, (offer: Offer, ratings: Ratings) => boolean>> = {
   metal_film_large: ({ lengthMetres, watts }) =>
     lengthMetres === null ? (watts ?? 0) >= 1 : lengthMetres >= OLD_HALF_WATT_METRES,
@@ -49,14 +42,14 @@ export function sameCode(a: string | null, b: string | null): boolean {
  *
  * A technology fits when the offer carries all its words and meets what else it asks. An empty order takes anything: 0.
  */
-export function technologyRank(ratings: Ratings, offer: Offer, technologies: readonly Technology[]): number | null {
+export function technologyRank(ratings: Ratings, offer: Offer): number | null {
   if (ratings.technologies.length === 0) return 0;
-  const rank = ratings.technologies.findIndex((id) => isOf(id, ratings, offer, technologies));
+  const rank = ratings.technologies.findIndex((id) => isOf(id, ratings, offer));
   return rank < 0 ? null : rank;
 }
 
-function isOf(id: string, ratings: Ratings, offer: Offer, technologies: readonly Technology[]): boolean {
-  const technology = technologies.find((row) => row.id === id);
+function isOf(id: string, ratings: Ratings, offer: Offer): boolean {
+  const technology = technologyOf(id);
   if (!technology) return false;
   return technology.words.every((word) => offer.technology.includes(word)) && (ALSO[id]?.(offer, ratings) ?? true);
 }

@@ -2,11 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { Offer, Ratings } from "../../../src/core/index.js";
 import { easings } from "../../../src/core/match/easing.js";
 import { matchOffers } from "../../../src/core/match/matchOffers.js";
-import { capacitorOf, offerOf, paperOf, ratingsOf, TECHNOLOGIES } from "./makers.js";
+import { capacitorOf, offerOf, paperOf, ratingsOf } from "./makers.js";
 
-const options = { technologies: TECHNOLOGIES };
 const textsOf = (ratings: Ratings, ...offers: Offer[]) =>
-  easings(ratings, matchOffers(ratings, offers, options).refused, options).map(({ text }) => text);
+  easings(ratings, matchOffers(ratings, offers).refused).map(({ text }) => text);
 
 describe("where nothing fits, the one limit whose easing lets something in", () => {
   test("three at 500 V and one at 400 V: the nearer step is told, with all it lets in", () => {

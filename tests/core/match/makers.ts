@@ -1,5 +1,4 @@
 import type { Offer, Ratings } from "../../../src/core/index.js";
-import type { Technology } from "../../../src/core/match/technology.js";
 
 /** An invented metal film resistor, 470 k ±5 % 1 W; what differs is given. */
 export const offerOf = (differs: Partial<Offer> = {}): Offer => ({
@@ -88,26 +87,3 @@ export const paperOf = (differs: Partial<Ratings> = {}): Ratings =>
     technologies: ["polyester", "polypropylene"],
     ...differs,
   });
-
-const technology = (id: string, words: readonly string[]): Technology => ({
-  id,
-  label: id.replaceAll("_", " "),
-  words,
-  also: "",
-});
-
-/** The technologies these tests ask for, by the words of catalogues. */
-export const TECHNOLOGIES: readonly Technology[] = [
-  technology("metal_film", ["metal-film"]),
-  technology("metal_film_large", ["metal-film"]),
-  technology("metal_oxide", ["metal-oxide"]),
-  technology("carbon_comp_new", ["composition"]),
-  technology("polyester", ["polyester"]),
-  technology("polypropylene", ["polypropylene"]),
-  technology("np0", ["ceramic"]),
-  technology("class2", ["ceramic"]),
-  technology("alu_axial", ["electrolytic", "axial"]),
-  technology("x_class", []),
-  technology("y_class", []),
-  technology("same", []),
-];

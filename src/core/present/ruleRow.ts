@@ -1,0 +1,101 @@
+import type { Rule, RulesInForce, Settings } from "../rule.js";
+import { SETTINGS, type SettingRow } from "../rules/settings.js";
+import { emptyRow } from "./sheet.js";
+import { HOW_FAR, type ProjectsRow } from "./sheets/papers.js";
+import { RULES_SHEET, type RulesRow, type SettingsRow } from "./sheets/rulebook.js";
+
+const LIST = " > ";
+
+/** A rule as a row of Rules. */
+export function rowOfRule(rule: Rule): RulesRow {
+  const { action, technologies, cautions, driftLimit, leastVolts, wantVolts, ...plain } = rule;
+  return {
+    ...emptyRow(RULES_SHEET),
+    ...plain,
+    ...action,
+    technologies: technologies.join(LIST) || null,
+    cautions: cautions.join(" ") || null,
+    driftLimit: textOf(driftLimit),
+    leastVolts: textOf(leastVolts),
+    wantVolts: textOf(wantVolts),
+  };
+}
+
+const textOf = (value: number | string | null) => (value === null ? null : String(value));
+
+/** "630" is a number, "film_floor_V" a name. */
+const figureOrName = (text: string | null) => {
+  const figure = Number(text);
+  return text === null || Number.isNaN(figure) ? text : figure;
+};
+
+const words = (text: string | null, between: RegExp) => (text ?? "").split(between).filter(Boolean);
+
+/** The rule that a row of Rules states; null where the row is switched off or names neither a type nor a use. */
+export function ruleOfRow(row: RulesRow): Rule | null {
+  const { scope, id, off, trade, conservator, overhaul, technologies, cautions, ...plain } = row;
+  if (scope === null || id === null || off) return null;
+  return {
+    ...plain,
+    scope,
+    id,
+    label: row.label ?? id,
+    action: { trade, conservator, overhaul },
+    technologies: words(technologies, /\s*>\s*/),
+    cautions: words(cautions, /[\s,;]+/),
+    driftLimit: row.driftLimit === "marked" ? "marked" : Number(row.driftLimit ?? Number.NaN) || null,
+    leastVolts: figureOrName(row.leastVolts),
+    wantVolts: figureOrName(row.wantVolts),
+    because: row.because ?? "",
+    source: row.source ?? "",
+  };
+}
+
+/** A setting as a row of Settings. */
+export const rowOfSetting = ({ key, value, unit, meaning }: SettingRow): SettingsRow => ({
+  key,
+  setting: String(value),
+  unit,
+  meaning,
+});
+
+/** The settings that rows of Settings state; what no row states keeps its default. */
+export function settingsOfRows(rows: readonly SettingsRow[], defaults: Settings): Settings {
+  const stated = rows.flatMap(({ key, setting }) =>
+    key === null || setting === null ? [] : [[key, figureOrName(setting) as number | string] as const],
+  );
+  return { ...defaults, ...Object.fromEntries(stated) };
+}
+
+/** All default settings as rows. */
+export const defaultSettingRows = (): readonly SettingsRow[] => SETTINGS.map(rowOfSetting);
+
+/** What a set's own row in Projects changes in the settings: how far to go, its line. */
+export function settingsOfProject(row: ProjectsRow): Settings {
+  const policy = row.howFar === null ? null : (HOW_FAR[row.howFar as keyof typeof HOW_FAR] ?? row.howFar);
+  const own = {
+    policy,
+    line_design_V: row.voltsLabel,
+    line_now_V: row.voltsNow,
+    line_hz: row.hertz,
+    live_chassis: row.liveChassis ? "yes" : null,
+    picture_tube: row.pictureTube ? "yes" : null,
+    era: row.era,
+  };
+  return Object.fromEntries(Object.entries(own).filter(([, value]) => value !== null)) as Settings;
+}
+
+/** The rules in force for one set: the rows of Rules and Settings, and what its own row changes. */
+export function rulesInForce(
+  ruleRows: readonly RulesRow[],
+  settingRows: readonly SettingsRow[],
+  project: ProjectsRow | null,
+  defaults: RulesInForce,
+): RulesInForce {
+  const rules = ruleRows.flatMap((row) => ruleOfRow(row) ?? []);
+  const settings = settingsOfRows(settingRows, defaults.settings);
+  return {
+    rules: ruleRows.length > 0 ? rules : defaults.rules,
+    settings: project ? { ...settings, ...settingsOfProject(project) } : settings,
+  };
+}

@@ -1,5 +1,5 @@
 import type { Series } from "./seriesOf.js";
-import { placeUpTo, stepAt } from "./seriesOf.js";
+import { placeUpTo } from "./seriesOf.js";
 
 /** Which of two neighbours counts as nearest. */
 export const NEAREST_RULES = ["ratio", "difference", "not below", "not above"] as const;
@@ -20,12 +20,11 @@ export type NearestRule = (typeof NEAREST_RULES)[number];
  */
 export function nearest(wanted: number, series: Series, rule: NearestRule = "ratio"): number {
   const place = placeUpTo(wanted, series);
-  const below = stepAt(series, place);
-  if (below === wanted || rule === "not above") return below;
-  const above = stepAt(series, place + 1);
-  if (rule === "not below") return above;
-  const upIsNearer = rule === "ratio" ? above / wanted < wanted / below : above - wanted < wanted - below;
-  return upIsNearer ? above : below;
+  const below = series.values[place]!;
+  const above = series.values[place + 1]!;
+  if (rule === "ratio") return above / wanted < wanted / below ? above : below;
+  if (rule === "difference") return above - wanted < wanted - below ? above : below;
+  return rule === "not above" || below === wanted ? below : above;
 }
 
 /**

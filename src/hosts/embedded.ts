@@ -1,6 +1,7 @@
-import { type Step, sheetIdOf, writeInto } from "./embeddedWrite.js";
+import { sheetIdOf, writeInto } from "./embeddedWrite.js";
 import type { Change, Host, HostCell, Place, SheetCells } from "./host.js";
 import { type Dispatched, type Model, type Position, registries, UIPlugin } from "./library.js";
+import type { Step } from "./step.js";
 
 /** The embedded spreadsheet behind the host's door, and the workbook that stands in it now. */
 export type Workbook = {

@@ -1,16 +1,15 @@
-import type { Change, Written } from "./host.js";
-import { looksLikeValue, type Model, type StoredCell, type Zone } from "./library.js";
+import { addFilter, lastRow, removeFilters } from "./embeddedFilter.js";
+import { contentOf, contentUnder } from "./embeddedText.js";
+import type { Change } from "./host.js";
+import type { Model, Zone } from "./library.js";
+import type { Step } from "./step.js";
 import { columnGroups, HEAD_INK, TINTS } from "./tints.js";
-
-/** A command of the library with its payload. */
-export type Step = readonly [type: string, payload: object];
 
 type CellsChange = Extract<Change, { kind: "cells" }>;
 type LookChange = Extract<Change, { kind: "look" }>;
 
 const SPARE_ROWS = 60;
 const SPARE_COLUMNS = 4;
-const TEXT_FORMAT = "@";
 
 /** Does a write in the one order in which its parts do not disturb each other: sheets, room, formats, cells, dress. */
 export function writeInto(model: Model, changes: readonly Change[], run: (steps: readonly Step[]) => void): void {
@@ -30,11 +29,17 @@ export function sheetIdOf(model: Model, sheet: string): string {
   return found;
 }
 
+/** The blank sheet of a new workbook becomes the first one that is written; further ones are added behind. */
 function newSheets(model: Model, changes: readonly Change[]): Step[] {
   const wanted = new Set(changes.map((change) => change.sheet));
   const missing = [...wanted].filter((sheet) => model.getters.getSheetIdByName(sheet) === undefined);
-  const count = model.getters.getSheetIds().length;
-  return missing.map((name, i) => ["CREATE_SHEET", { sheetId: `sheet-${name}`, name, position: count + i }]);
+  const ids = model.getters.getSheetIds();
+  const blank = ids.length === 1 && model.getters.getCells(ids[0]!).length === 0 ? ids[0] : undefined;
+  return missing.map((name, i) =>
+    blank !== undefined && i === 0
+      ? ["RENAME_SHEET", { sheetId: blank, oldName: model.getters.getSheetName(blank), newName: name }]
+      : ["CREATE_SHEET", { sheetId: `sheet-${name}`, name, position: ids.length + i - (blank === undefined ? 0 : 1) }],
+  );
 }
 
 function room(model: Model, change: Change): Step[] {
@@ -77,17 +82,15 @@ function columnFormats(model: Model, look: LookChange): Step[] {
   return [...formats, ...rewrittenTexts(model, look)];
 }
 
-/** Texts that stood there before their column's format: whether an apostrophe guards them depends on it. */
+/** Cells that stood there before their column's format: whether an apostrophe guards a text depends on it. */
 function rewrittenTexts(model: Model, look: LookChange): Step[] {
   const sheetId = sheetIdOf(model, look.sheet);
   return model.getters.getCells(sheetId).flatMap(({ id }): Step[] => {
     const position = model.getters.getCellPosition(id);
-    const format = look.columns[position.col]?.format;
+    const format = look.columns[position.col]?.format ?? null;
     const stored = model.getters.getCell(position);
-    if (format === undefined || format === null || position.row === 0 || !stored) return [];
-    if (stored.isFormula) return format === TEXT_FORMAT ? [["UPDATE_CELL", { ...position, format: "" }]] : [];
-    const text = stored.content.startsWith("'") && stored.format !== TEXT_FORMAT ? stored.content.slice(1) : null;
-    return text === null ? [] : [["UPDATE_CELL", { ...position, ...textContent(text, format) }]];
+    const content = format === null || position.row === 0 || !stored ? null : contentUnder(format, stored);
+    return content === null ? [] : [["UPDATE_CELL", { ...position, ...content }]];
   });
 }
 
@@ -100,28 +103,6 @@ function cellSteps(model: Model, change: CellsChange): Step[] {
       return [["UPDATE_CELL", { ...position, ...contentOf(written, model.getters.getCell(position)) }]];
     }),
   );
-}
-
-function contentOf(
-  written: NonNullable<Written>,
-  stored: StoredCell | undefined,
-): { content: string; format?: string } {
-  const format = stored?.format;
-  if (typeof written === "object") {
-    return format === TEXT_FORMAT ? { content: written.formula, format: "" } : { content: written.formula };
-  }
-  if (typeof written === "string") return textContent(written, format);
-  return { content: typeof written === "boolean" ? String(written).toUpperCase() : String(written) };
-}
-
-/**
- * How a text is stored so that it stays text: an apostrophe guards what would run or turn into a number or a date. A
- * column of text guards all but formulas, and would show the apostrophe: a cell that needs one leaves that format.
- */
-function textContent(text: string, format: string | undefined): { content: string; format?: string } {
-  const wouldRun = text.startsWith("=");
-  if (format === TEXT_FORMAT) return wouldRun ? { content: `'${text}`, format: "" } : { content: text };
-  return { content: wouldRun || text.startsWith("'") || looksLikeValue(text) ? `'${text}` : text };
 }
 
 function dress(model: Model, look: LookChange): Step[] {
@@ -158,34 +139,9 @@ function folds(model: Model, sheetId: string, look: LookChange): Step[] {
   return [...old.map(step("UNGROUP_HEADERS")), ...columnGroups(look.columns).map(step("GROUP_HEADERS"))];
 }
 
-/** Filter buttons come with a table in the library; it reaches as far down as cells are written. */
 function filterSteps(model: Model, sheetId: string, look: LookChange): Step[] {
-  const old = model.getters
-    .getCoreTables(sheetId)
-    .map((table): Step => ["REMOVE_TABLE", { sheetId, target: [table.range.zone] }]);
-  if (!look.filter) return old;
   const filled = zone(0, look.columns.length - 1, 0, Math.max(1, lastRow(model, sheetId)));
-  const ranges = [model.getters.getRangeDataFromZone(sheetId, filled)];
-  const config = { ...PLAIN_TABLE, hasFilters: true };
-  return [...old, ["CREATE_TABLE", { sheetId, ranges, config, tableType: "static" }]];
+  return [...removeFilters(model, sheetId), ...(look.filter ? [addFilter(model, sheetId, filled)] : [])];
 }
-
-const PLAIN_TABLE = {
-  totalRow: false,
-  firstColumn: false,
-  lastColumn: false,
-  numberOfHeaders: 1,
-  bandedRows: false,
-  bandedColumns: false,
-  automaticAutofill: false,
-  styleId: "None",
-};
-
-function lastRow(model: Model, sheetId: string): number {
-  const positions = model.getters.getCells(sheetId).map(({ id }) => model.getters.getCellPosition(id));
-  return positions.reduce((last, at) => (isFilled(model.getters.getCell(at)) ? Math.max(last, at.row) : last), 0);
-}
-
-const isFilled = (stored: StoredCell | undefined) => !!stored && (stored.isFormula || stored.content !== "");
 
 const zone = (left: number, right: number, top: number, bottom: number): Zone => ({ left, right, top, bottom });

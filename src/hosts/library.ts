@@ -60,6 +60,13 @@ export type Dispatched = {
   readonly commands?: readonly Dispatched[];
 };
 
+/** A workbook as plain data: what the library keeps and loads. Only what we look into has a type. */
+export type WorkbookData = {
+  readonly sheets: readonly {
+    readonly tables: readonly { readonly range: string; readonly config?: { readonly styleId?: string } }[];
+  }[];
+};
+
 /** The library's workbook without a page. Its own types do not resolve under `nodenext`, so what we use of it stands here. */
 export type Model = {
   dispatch(type: string, payload?: object): DispatchResult;
@@ -71,7 +78,7 @@ export type Model = {
   };
   on(event: "command-dispatched" | "update", owner: object, callback: (command: Dispatched) => void): void;
   off(event: "command-dispatched" | "update", owner: object): void;
-  exportData(): object;
+  exportData(): WorkbookData;
   exportXLSX(): Promise<{
     readonly files: readonly ({ path: string; content: string } | { path: string; imageSrc: string })[];
   }>;

@@ -1,0 +1,33 @@
+import type { Written } from "./host.js";
+import { looksLikeValue, type StoredCell } from "./library.js";
+
+/** What a cell is to hold; a format only where the cell has to leave its column's. */
+export type Content = { readonly content: string; readonly format?: string };
+
+/** The number format of a column of text. */
+export const TEXT_FORMAT = "@";
+
+/**
+ * How a text is stored so that it stays text: an apostrophe guards what would run or turn into a number or a date. A
+ * column of text guards all but formulas, and would show the apostrophe: a cell that needs one leaves that format.
+ */
+export function textContent(text: string, format: string | undefined): Content {
+  const wouldRun = text.startsWith("=");
+  if (format === TEXT_FORMAT) return wouldRun ? { content: `'${text}`, format: "" } : { content: text };
+  return { content: wouldRun || text.startsWith("'") || looksLikeValue(text) ? `'${text}` : text };
+}
+
+/** How anything written is stored in a cell that holds `stored` until now. */
+export function contentOf(written: NonNullable<Written>, stored: StoredCell | undefined): Content {
+  const format = stored?.format;
+  if (typeof written === "string") return textContent(written, format);
+  if (typeof written !== "object") return { content: String(written).toUpperCase() };
+  return format === TEXT_FORMAT ? { content: written.formula, format: "" } : { content: written.formula };
+}
+
+/** How a cell is to be stored anew when its column gets another format; null when it can stay as it is. */
+export function contentUnder(format: string, stored: StoredCell): Content | { readonly format: string } | null {
+  if (stored.isFormula) return format === TEXT_FORMAT ? { format: "" } : null;
+  const isGuarded = stored.content.startsWith("'") && stored.format !== TEXT_FORMAT;
+  return isGuarded ? textContent(stored.content.slice(1), format) : null;
+}

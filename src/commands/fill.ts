@@ -1,0 +1,87 @@
+import { headsOf, idsToGive, PARTS_SHEET, readFrom } from "../core/index.js";
+import type { Written } from "../hosts/host.js";
+import type { Book } from "./book.js";
+import { answerFormula, LIVE_KEYS, rulesFormula } from "./liveFormula.js";
+import type { View, ViewRow } from "./openSheet.js";
+import { counted, nothingToDo, type Step } from "./step.js";
+import { patchRows, type RowCells } from "./writeSheet.js";
+
+type Parts = typeof PARTS_SHEET;
+type Key = keyof Parts["columns"];
+
+/** True for a cell of a worked-out column that the user typed over: it holds a value, and not one that we wrote. */
+export function isTheirs(row: ViewRow<Parts>, key: Key): boolean {
+  const value = row.values[key];
+  if (value === null || row.formulas[key] !== undefined) return false;
+  const { head } = PARTS_SHEET.columns[key];
+  const ours = readFrom(row.values.from, headsOf(PARTS_SHEET)).find((origin) => origin.head === head);
+  return ours?.text !== String(value);
+}
+
+/** The worked-out cells of a row that the user typed over. */
+export const theirCells = (row: ViewRow<Parts>): readonly Key[] => LIVE_KEYS.filter((key) => isTheirs(row, key));
+
+const isEmpty = (row: ViewRow<Parts>, key: Key) => row.values[key] === null && row.formulas[key] === undefined;
+
+/** Whether a row of Parts stands for a part: it names a designator, or at least a value. */
+const isPart = (row: ViewRow<Parts>) => row.values.designator !== null || row.values.value !== null;
+
+/** Rows of Parts with an empty worked-out cell or no id: inserted and copied rows, on the page above all. */
+export function rowsToFill(view: View<Parts>): readonly ViewRow<Parts>[] {
+  const without = new Set(idsOf(view).keys());
+  return view.rows.filter((row, index) => {
+    const isOpen = without.has(index) || LIVE_KEYS.some((key) => isEmpty(row, key)) || isEmpty(row, "rules");
+    return isPart(row) && isOpen;
+  });
+}
+
+/** Ids to give, by the row's place in the view; each set counts for itself. */
+function idsOf(view: View<Parts>): ReadonlyMap<number, string> {
+  const sets = new Map<string, number[]>();
+  view.rows.forEach(({ values }, index) => {
+    const short = values.project ?? "A";
+    sets.set(short, [...(sets.get(short) ?? []), index]);
+  });
+  const given = [...sets].flatMap(([short, members]) => {
+    const ids = members.map((index) => view.rows[index]!.values.id);
+    return [...idsToGive(short, ids)].map(([nth, id]) => [members[nth]!, id] as const);
+  });
+  return new Map(given);
+}
+
+/** The formulas of one row's worked-out columns, and of its rules. */
+export function formulasOfRow(book: Book, parts: Pick<View<Parts>, "places">, at: number): RowCells<Parts> {
+  const live = LIVE_KEYS.map((key) => [key, answerFormula(parts, key, at)] as const);
+  const rules: Written = book.projects ? rulesFormula(parts, book.projects, at) : null;
+  return { ...Object.fromEntries(live), rules };
+}
+
+/**
+ * Fills the worked-out columns of every row that lacks them with live formulas, and gives ids to rows without one.
+ *
+ * Cells that the user typed over stay.
+ */
+export function fillStep(book: Book): Step {
+  const { parts } = book;
+  const rows = parts ? rowsToFill(parts) : [];
+  if (!parts || rows.length === 0) return nothingToDo("Every row is filled");
+  const ids = idsOf(parts);
+  const patches = rows.map((row) => {
+    const cells = Object.entries(formulasOfRow(book, parts, row.at));
+    const id = ids.get(parts.rows.indexOf(row));
+    const empty = cells.filter(([key]) => isEmpty(row, key as Key));
+    return { at: row.at, cells: { ...Object.fromEntries(empty), ...(id ? { id } : {}) } as RowCells<Parts> };
+  });
+  const name = `Fill ${counted(rows.length, "row")}`;
+  return { name, changes: patchRows(parts, patches), overwrites: [], notes: [] };
+}
+
+/** Puts our formula back into cells that the user typed over. */
+export function takeBackStep(book: Book, at: number, keys: readonly Key[]): Step {
+  const { parts } = book;
+  if (!parts || keys.length === 0) return nothingToDo("Nothing here is typed over");
+  const formulas = formulasOfRow(book, parts, at);
+  const cells = Object.fromEntries(keys.map((key) => [key, formulas[key]])) as RowCells<Parts>;
+  const heads = keys.map((key) => PARTS_SHEET.columns[key].head).join(", ");
+  return { name: `Take back ${heads}`, changes: patchRows(parts, [{ at, cells }]), overwrites: [], notes: [] };
+}

@@ -1,0 +1,53 @@
+import type { PartsRow } from "../core/index.js";
+import { type Book, valuesOf } from "./book.js";
+
+/** How far the job is: what each screen's count counts. */
+export type Overview = {
+  readonly parts: number;
+  readonly decided: number;
+  readonly inHand: number;
+  readonly fitted: number;
+  readonly unclear: number;
+  readonly toDecide: number;
+  readonly toRead: number;
+  readonly toFind: number;
+  readonly onTheWay: number;
+  readonly toFit: number;
+};
+
+const DECIDED = ["keep", "replace"];
+
+/** True for a part that is bought: one to be replaced. */
+export const isBought = (row: PartsRow): boolean => row.action === "replace";
+
+/** True for a part that the bench has still to read. */
+export const isToRead = (row: PartsRow): boolean =>
+  (row.action === "test" || row.action === "lift") &&
+  row.fitted === null &&
+  (row.reading === null || row.action === "lift");
+
+/** True for a part that waits for a person: the rules ask, or something in its line is unsure. */
+export const isToDecide = (row: PartsRow): boolean => row.action === "ask" || row.action === null;
+
+/** True for a part that is in the hand and not yet in the set. */
+export const isToFit = (row: PartsRow): boolean => isBought(row) && row.fitted === null && (row.came ?? 0) > 0;
+
+/** Counts over all sets, or over one. */
+export function overviewOf(book: Book, short: string | null = null): Overview {
+  const ofSet = <R extends { readonly project: string | null }>(rows: readonly R[]) =>
+    rows.filter((row) => short === null || row.project === short);
+  const parts = ofSet(valuesOf(book.parts));
+  const count = (fits: (row: PartsRow) => boolean) => parts.filter(fits).length;
+  return {
+    parts: parts.length,
+    decided: count((row) => DECIDED.includes(row.action ?? "")),
+    inHand: count((row) => (row.came ?? 0) > 0),
+    fitted: count((row) => row.fitted !== null),
+    unclear: ofSet(valuesOf(book.lines)).filter((line) => line.became === "unclear").length,
+    toDecide: count(isToDecide),
+    toRead: count(isToRead),
+    toFind: count((row) => isBought(row) && row.offer === null && row.fitted === null),
+    onTheWay: valuesOf(book.order).filter((line) => line.state === "on the way").length,
+    toFit: count(isToFit),
+  };
+}

@@ -1,0 +1,7 @@
+/** A cell function as its metadata describes it: as much as the pane shows. */
+export type ListedFunction = {
+  readonly id: string;
+  readonly description?: string;
+  readonly helpUrl?: string;
+  readonly parameters: readonly { readonly name: string; readonly description?: string; readonly optional?: boolean }[];
+};

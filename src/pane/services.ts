@@ -1,0 +1,12 @@
+import type { ListedFunction } from "./functionListing.js";
+
+/** What the pane needs beside a host, given by whoever starts it; what is missing is not offered. */
+export type Services = {
+  /** The time, for the log of readings. */
+  readonly now: () => Date;
+  /** Our cell functions, from their own metadata. */
+  readonly functions: readonly ListedFunction[];
+  /** The page's own: Excel opens and saves by itself. */
+  readonly openWorkbook: ((file: File) => Promise<void>) | null;
+  readonly saveWorkbook: (() => Promise<void>) | null;
+};

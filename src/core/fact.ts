@@ -3,12 +3,16 @@
  */
 export type From = "line" | "note" | "default" | "bench" | "user";
 
+/** How sure we are of something that was worked out from words, value and era, as a person would say it. */
+export type Sure = "sure" | "likely" | "a guess";
+
 /**
  * A value and how we know it.
  *
- * `at` says where to look: "line 14", "note 2", a rule's id, a reading's number.
+ * `at` says where to look: "line 14", "note 2", a rule's id, a reading's number. `sure` stands where the value was worked
+ * out and not stated.
  */
-export type Fact<T> = { readonly value: T; readonly from: From; readonly at: string };
+export type Fact<T> = { readonly value: T; readonly from: From; readonly at: string; readonly sure?: Sure };
 
 /** A fact that was printed, ruled or said. @example fact(0.5, "note", "note 2") */
 export function fact<T>(value: T, from: From, at: string): Fact<T> {

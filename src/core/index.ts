@@ -1,6 +1,10 @@
 export * from "./circuit/ladder.js";
 export * from "./circuit/loadOf.js";
 export * from "./circuit/maxVolts.js";
+export * from "./complete/classOf.js";
+export * from "./complete/complete.js";
+export type { Recognised } from "./complete/recognised.js";
+export * from "./complete/roleOf.js";
 export * from "./fact.js";
 export { type Easing, easings } from "./match/easing.js";
 export * from "./match/matchOffers.js";

@@ -1,0 +1,43 @@
+import type { Network } from "./network.js";
+import type { StockPart } from "./stock.js";
+
+/** A network that meets the wants; `distance` is how far off it is, as the logarithm of the ratio. */
+export type Candidate = {
+  readonly network: Network<StockPart>;
+  readonly distance: number;
+  readonly parts: number;
+  readonly price: number;
+  /** The same for the same network, however it was come by. */
+  readonly key: string;
+};
+
+/** The best candidates so far: nearest first, at equal distance fewer parts, then the lower price; or parts first. */
+export type Shortlist = {
+  readonly best: readonly Candidate[];
+  /** How far off a candidate may be and still matter. */
+  readonly reach: () => number;
+  readonly add: (candidate: Candidate) => void;
+};
+
+/** An empty list that keeps the best `length` candidates. */
+export function shortlist(length: number, first: "nearest" | "fewest"): Shortlist {
+  const best: Candidate[] = [];
+  const ranks: readonly Rank[] = first === "fewest" ? ["parts", "distance", "price"] : ["distance", "parts", "price"];
+  return {
+    best,
+    reach: () => (best.length < length ? Number.POSITIVE_INFINITY : best[length - 1]!.distance),
+    add(candidate) {
+      if (best.some(({ key }) => key === candidate.key)) return;
+      const at = best.findIndex((other) => comesBefore(candidate, other, ranks));
+      best.splice(at < 0 ? best.length : at, 0, candidate);
+      if (best.length > length) best.pop();
+    },
+  };
+}
+
+type Rank = "distance" | "parts" | "price";
+
+function comesBefore(a: Candidate, b: Candidate, ranks: readonly Rank[]): boolean {
+  const rank = ranks.find((by) => a[by] !== b[by]);
+  return rank ? a[rank] < b[rank] : a.key < b.key;
+}

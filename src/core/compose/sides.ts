@@ -1,0 +1,72 @@
+import type { Span } from "../part.js";
+import type { Limits, Side } from "./sideSearch.js";
+import { reciprocals, sortedPairs, sortedSingles } from "./sortedSums.js";
+import type { StockPart } from "./stock.js";
+import { bearableVolts, bearableWatts, type Wants } from "./wants.js";
+
+/** Both ways to look at a stock: joined in series outermost, and in parallel outermost. */
+export type Sides = { readonly series: Side; readonly parallel: Side };
+
+/** The sorted sums of a stock for both sides; those of pairs only where four parts are allowed. */
+export function sidesOf(parts: readonly StockPart[], oppositions: Float64Array, wants: Wants, window: Span): Sides {
+  const ease = oppositions.map((ohms) => 1 / ohms);
+  const pairable = (numbers: Float64Array) => sortedPairs((wants.mostParts ?? 4) > 3 ? numbers : new Float64Array(0));
+  const [adding, dividing] = [sortedSingles(oppositions), sortedSingles(ease)];
+  const [pairs, inversePairs] = [pairable(oppositions), pairable(ease)];
+  const [bySeries, byParallel] = capsOf(parts, oppositions, wants, window);
+  return {
+    series: {
+      singles: adding,
+      inverses: dividing,
+      pairs,
+      inversePairs,
+      blocks: reciprocals(inversePairs),
+      caps: bySeries,
+      limits: { low: window.min, high: window.max },
+    },
+    parallel: {
+      singles: dividing,
+      inverses: adding,
+      pairs: inversePairs,
+      inversePairs: pairs,
+      blocks: reciprocals(pairs),
+      caps: byParallel,
+      limits: { low: 1 / window.max, high: 1 / window.min },
+    },
+  };
+}
+
+/**
+ * The shares of the whole's volts, and of its current, that each part may bear.
+ *
+ * Of W watts in all, a part that takes the share v of the volts takes v² R / r of the watts, and with the share i of the
+ * current i² r / R; R is taken at the end of the window that lets more through: what is left is looked at again.
+ */
+function capsOf(
+  parts: readonly StockPart[],
+  oppositions: Float64Array,
+  wants: Wants,
+  window: Span,
+): [Float64Array | null, Float64Array | null] {
+  if (!wants.watts && !wants.volts) return [null, null];
+  const watts = parts.map((part) => bearableWatts(part, wants) / (wants.watts || 1));
+  const volts = parts.map((part) => bearableVolts(part, wants) / (wants.volts || 1));
+  return [
+    oppositions.map((r, i) => Math.min(Math.sqrt((watts[i]! * r) / window.min), volts[i]!)),
+    oppositions.map((r, i) => Math.min(Math.sqrt((watts[i]! * window.max) / r), (volts[i]! * window.max) / r)),
+  ];
+}
+
+/** Narrows what both sides look for to what is no further off than `reach`. */
+export function narrow(sides: Sides, wanted: number, window: Span, reach: number): void {
+  const ratio = Math.exp(reach + 1e-12);
+  const low = Math.max(window.min, wanted / ratio);
+  const high = Math.min(window.max, wanted * ratio);
+  set(sides.series.limits, low, high);
+  set(sides.parallel.limits, 1 / high, 1 / low);
+}
+
+function set(limits: Limits, low: number, high: number): void {
+  limits.low = low;
+  limits.high = high;
+}

@@ -1,0 +1,109 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import ts from "typescript";
+
+/** One argument as the hosts describe it; `choices` are its names where it takes one of a list. */
+export type Parameter = {
+  readonly name: string;
+  readonly description: string;
+  readonly optional: boolean;
+  readonly choices: readonly string[];
+};
+
+/** One cell function with all its JSDoc says; `example` reads `LUG.NAME(...) -> answer`. */
+export type CellFunction = {
+  readonly id: string;
+  readonly exported: string;
+  readonly file: string;
+  readonly description: string;
+  readonly helpUrl: string;
+  readonly parameters: readonly Parameter[];
+  readonly example: string;
+};
+
+type Metadata = {
+  readonly functions: readonly {
+    readonly id: string;
+    readonly description: string;
+    readonly helpUrl: string;
+    readonly parameters: readonly {
+      readonly name: string;
+      readonly description?: string;
+      readonly optional?: boolean;
+      readonly customEnumId?: string;
+    }[];
+  }[];
+  readonly enums?: readonly { readonly id: string; readonly values: readonly { readonly value: string }[] }[];
+};
+
+const FOLDER = path.resolve(import.meta.dirname, "../functions");
+
+/** The files that hold cell functions, as absolute paths in order of name. */
+export function functionFiles(): string[] {
+  return readdirSync(FOLDER)
+    .filter((file) => file.endsWith(".ts"))
+    .sort()
+    .map((file) => path.join(FOLDER, file));
+}
+
+/** What `functions.json` says, word for word, for the host that registers the functions. */
+export async function functionsJson(): Promise<string> {
+  return (await generated()).metadataJson;
+}
+
+/** Every cell function with its arguments and its example, in order of id: what the reference and the pane show. */
+export async function catalogue(): Promise<CellFunction[]> {
+  const { metadataJson, associate } = await generated();
+  const metadata = JSON.parse(metadataJson) as Metadata;
+  const choicesOf = new Map(metadata.enums?.map((list) => [list.id, list.values.map(({ value }) => value)]));
+  const exampleOf = new Map(functionFiles().flatMap((file) => [...examplesIn(file)]));
+  return associate
+    .map(({ id, functionName, sourceFileName }) => {
+      const entry = metadata.functions.find((found) => found.id === id)!;
+      return {
+        id,
+        exported: functionName,
+        file: path.basename(sourceFileName),
+        description: oneLine(entry.description),
+        helpUrl: entry.helpUrl,
+        parameters: entry.parameters.map((parameter) => ({
+          name: parameter.name,
+          description: oneLine(parameter.description ?? ""),
+          optional: parameter.optional ?? false,
+          choices: choicesOf.get(parameter.customEnumId ?? "") ?? [],
+        })),
+        example: exampleOf.get(functionName) ?? "",
+      };
+    })
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** The functions themselves by id, loaded in Node, for the commands that work without a page. */
+export async function loadFunctions(): Promise<Map<string, (...cells: unknown[]) => unknown[][]>> {
+  const { associate } = await generated();
+  const loaded = associate.map(async ({ id, functionName, sourceFileName }) => {
+    const module = await import(pathToFileURL(sourceFileName).href);
+    return [id, module[functionName]] as const;
+  });
+  return new Map(await Promise.all(loaded));
+}
+
+async function generated() {
+  const result = await generateCustomFunctionsMetadata(functionFiles());
+  if (result.errors.length > 0) throw new Error(result.errors.join("\n"));
+  return result;
+}
+
+/** Export name and example of each function that a file declares. */
+function* examplesIn(file: string): Generator<[string, string]> {
+  const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.ES2022, true);
+  for (const node of source.statements) {
+    if (!ts.isFunctionDeclaration(node) || !node.name) continue;
+    const tag = ts.getJSDocTags(node).find(({ tagName }) => tagName.text === "example");
+    if (tag) yield [node.name.text, oneLine(ts.getTextOfJSDocComment(tag.comment) ?? "")];
+  }
+}
+
+const oneLine = (text: string) => text.replace(/\s+/g, " ").trim();

@@ -61,16 +61,18 @@ export function consider(look: Lookout, joins: Joins, form: Form, places: readon
   if (off > list.reach() + EXACT || total < window.min * (1 - EXACT) || total > window.max * (1 + EXACT)) return;
   const used = places.map((place) => parts[place]!);
   const withParts = () => mapNetwork(network, (place) => parts[place]!);
-  if (!areToBeHad(used, wants)) return refuse(look, 0.02);
-  if (!holds(withParts(), wants)) return refuse(look, 1);
-  list.add({
-    network: withParts(),
-    distance: off < EXACT ? 0 : off,
-    parts: used.length,
-    price: used.reduce((sum, part) => sum + (part.price ?? Number.POSITIVE_INFINITY), 0),
-    key: keyOf(network),
-  });
-  narrow(look.sides, aim, window, list.reach());
+  if (!areToBeHad(used, wants)) refuse(look, 0.02);
+  else if (!holds(withParts(), wants)) refuse(look, 1);
+  else {
+    list.add({
+      network: withParts(),
+      distance: off < EXACT ? 0 : off,
+      parts: used.length,
+      price: used.reduce((sum, part) => sum + (part.price ?? Number.POSITIVE_INFINITY), 0),
+      key: keyOf(network),
+    });
+    narrow(look.sides, aim, window, list.reach());
+  }
 }
 
 /** Counts what a refused network cost in time; when patience is at its end nothing is looked for any more. */

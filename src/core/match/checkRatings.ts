@@ -1,5 +1,5 @@
 import { writeTolerance } from "../quantity/tolerance.js";
-import { BODY_VOLTS } from "../rules/bodyVolts.js";
+import { usualBodyVolts } from "../rules/bodyVolts.js";
 import { type Check, met, out, over, tight } from "./note.js";
 import { technologyRank } from "./technology.js";
 
@@ -51,11 +51,6 @@ const unstatedVolts: Check = (ratings, offer) => {
     return out("volts", `volts not stated; such a body commonly bears ${usual} V, ${least} V is needed`);
   return tight("volts", `volts not stated: see that its body bears ${least} V`);
 };
-
-/** What a resistor body of a technology commonly bears: that of the largest one listed with no more watts; null where none is known. */
-export function usualBodyVolts(technology: string, watts: number): number | null {
-  return BODY_VOLTS[technology]?.filter(([rated]) => rated <= watts).at(-1)?.[1] ?? null;
-}
 
 /** Tolerance: no wider than asked; one that is not stated is told. */
 export const checkTolerance: Check = ({ tolerance: asked }, { tolerance }) => {

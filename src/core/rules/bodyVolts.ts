@@ -51,3 +51,21 @@ export const BODY_VOLTS: Readonly<Record<string, readonly (readonly [watts: numb
     [10, null],
   ],
 };
+
+/** Technologies that have no rows of their own, and the one whose bodies they share. */
+const SAME_BODY: Readonly<Record<string, string>> = {
+  carbon_comp_new: "carbon_comp_old",
+  ceramic_comp: "carbon_comp_old",
+  metal_clad: "wirewound",
+};
+
+/**
+ * What a resistor body of a technology commonly bears: that of the largest one listed with no more watts.
+ *
+ * @returns Volts; null where no limit beyond sqrt(P R) is known.
+ * @example usualBodyVolts("metal_film", 1) // 350
+ */
+export function usualBodyVolts(technology: string, watts: number): number | null {
+  const rows = BODY_VOLTS[SAME_BODY[technology] ?? technology];
+  return rows?.filter(([rated]) => rated <= watts).at(-1)?.[1] ?? null;
+}

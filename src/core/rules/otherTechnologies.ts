@@ -12,6 +12,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "small and cheap replacement for paper",
     words: ["polyester"],
     also: "",
+    tolerances: [0.1, 0.05],
+    finest: "E12",
     made: { min: 1e-9, max: 1e-5, watts: null },
   },
   {
@@ -23,6 +25,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "lowest loss and leakage of the stocked films; larger",
     words: ["polypropylene"],
     also: "",
+    tolerances: [0.1, 0.05],
+    finest: "E12",
     made: { min: 1e-10, max: 1e-5, watts: null },
   },
   {
@@ -34,6 +38,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "needs a stated dv/dt and ac rating",
     words: ["polypropylene"],
     also: "a stated pulse or a.c. rating",
+    tolerances: [0.1, 0.05],
+    finest: "E12",
     made: { min: 1e-10, max: 1e-6, watts: null },
   },
   {
@@ -45,6 +51,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "low TC and loss, few pF to some nF",
     words: ["silver-mica"],
     also: "",
+    tolerances: [0.05, 0.01],
+    finest: "E24",
     made: { min: 1e-12, max: 1e-8, watts: null },
   },
   {
@@ -56,6 +64,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "stable; same TC letters as the original when that was N-type",
     words: ["ceramic"],
     also: "temperature coefficient NP0 or the original's",
+    tolerances: [0.05, 0.02],
+    finest: "E24",
     made: { min: 1e-12, max: 1e-7, watts: null },
   },
   {
@@ -67,6 +77,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "loses capacitance with volts, age, heat; can sing",
     words: ["ceramic"],
     also: "no temperature coefficient of class 1",
+    tolerances: [0.2, 0.1],
+    finest: "E12",
     made: { min: 1e-10, max: 4.7e-6, watts: null },
   },
   {
@@ -78,6 +90,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "built and tested so that a short to touchable metal is unlikely; Y2 bridges basic insulation only: where one part alone stands between the line and a hand, Y1 or two Y2 in series",
     words: [],
     also: "safety class Y (Y1 or Y2)",
+    tolerances: [0.2],
+    finest: "E6",
     made: { min: 1e-10, max: 1e-7, watts: null },
   },
   {
@@ -89,6 +103,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "made not to burn across the line; over 0.1 µF it needs a bleed resistor",
     words: [],
     also: "safety class X or Y",
+    tolerances: [0.2, 0.1],
+    finest: "E6",
     made: { min: 1e-9, max: 2.2e-6, watts: null },
   },
   {
@@ -100,6 +116,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "drops into point-to-point wiring",
     words: ["electrolytic", "axial"],
     also: "",
+    tolerances: [0.2],
+    finest: "ELEC",
     made: { min: 1e-6, max: 0.0047, watts: null },
   },
   {
@@ -111,6 +129,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "cheaper, wider choice; both leads at one end, needs a terminal strip or shell",
     words: ["electrolytic", "radial"],
     also: "",
+    tolerances: [0.2],
+    finest: "ELEC",
     made: { min: 4.7e-7, max: 0.01, watts: null },
   },
   {
@@ -122,6 +142,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "same mount and look, costs most",
     words: ["electrolytic", "chassis"],
     also: "",
+    tolerances: [0.2],
+    finest: "ELEC",
     made: { min: 8e-6, max: 0.0005, watts: null },
   },
   {
@@ -133,6 +155,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "rate at twice the working volts; fails short where the supply is stiff",
     words: ["tantalum"],
     also: "",
+    tolerances: [0.2, 0.1],
+    finest: "E6",
     made: { min: 1e-7, max: 0.00033, watts: null },
   },
   {
@@ -144,6 +168,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "where high volts or long life matters and there is room",
     words: ["film"],
     also: "1 uF and more",
+    tolerances: [0.1, 0.05],
+    finest: "E12",
     made: { min: 1e-6, max: 0.0001, watts: null },
   },
   {
@@ -155,6 +181,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "or two polar back to back, each of twice the value",
     words: ["electrolytic"],
     also: "the description says non-polar or bipolar",
+    tolerances: [0.2, 0.1],
+    finest: "E6",
     made: { min: 1e-6, max: 0.00047, watts: null },
   },
   {
@@ -166,6 +194,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "needs a series resistor sized on measured B+",
     words: ["silicon"],
     also: "",
+    tolerances: [],
+    finest: null,
     made: null,
   },
   {
@@ -177,6 +207,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "measure forward drop and reverse leakage first",
     words: ["germanium"],
     also: "",
+    tolerances: [],
+    finest: null,
     made: null,
   },
   {
@@ -188,6 +220,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "low drop; watch reverse volts, and capacitance at VHF",
     words: ["silicon"],
     also: "the description says Schottky",
+    tolerances: [],
+    finest: null,
     made: null,
   },
   {
@@ -199,6 +233,8 @@ export const OTHER_TECHNOLOGIES: readonly Technology[] = [
     why: "test before fitting",
     words: [],
     also: "same kind, value and type; used or old stock is measured first",
+    tolerances: [],
+    finest: null,
     made: null,
   },
 ];

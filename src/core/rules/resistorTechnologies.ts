@@ -12,6 +12,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "cheap, quiet enough, neutral choice for grid, AVC and plate circuits; second choice above 1 MΩ",
     words: ["carbon-film"],
     also: "",
+    tolerances: [0.05],
+    finest: "E24",
     made: { min: 1, max: 22000000, watts: [0.125, 0.25, 0.5, 1, 2] },
   },
   {
@@ -23,6 +25,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "stable and quiet; small bodies: check volts, pulses and heat; first choice above 1 MΩ, where metal oxide stock ends",
     words: ["metal-film"],
     also: "",
+    tolerances: [0.05, 0.01],
+    finest: "E96",
     made: { min: 1, max: 10000000, watts: [0.125, 0.25, 0.5, 1, 2] },
   },
   {
@@ -34,6 +38,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "body near the original's; higher voltage limit",
     words: ["metal-film"],
     also: "body at least as long as an old 1/2 W",
+    tolerances: [0.05, 0.01],
+    finest: "E24",
     made: { min: 0.1, max: 1000000, watts: [1, 2, 3] },
   },
   {
@@ -45,6 +51,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "1-5 W class, flameproof, takes surges better than metal film; noisier; stock ends at 1 MΩ",
     words: ["metal-oxide"],
     also: "",
+    tolerances: [0.05],
+    finest: "E24",
     made: { min: 0.1, max: 1000000, watts: [1, 2, 3, 5] },
   },
   {
@@ -56,6 +64,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "over 3 W and steady dissipation; inductive; vitreous enamel or silicone coated before cement bodies with thin leads",
     words: ["wirewound"],
     also: "",
+    tolerances: [0.05],
+    finest: "E24",
     made: { min: 0.1, max: 100000, watts: [2, 3, 5, 7, 10, 15, 20, 25] },
   },
   {
@@ -67,6 +77,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "uses the chassis as heat sink; needs insulation check to chassis",
     words: ["wirewound", "chassis"],
     also: "",
+    tolerances: [0.05],
+    finest: "E24",
     made: { min: 0.1, max: 50000, watts: [5, 10, 25, 50, 75, 100] },
   },
   {
@@ -78,6 +90,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "bulk element: takes pulses, little inductance",
     words: ["composition"],
     also: "the description says ceramic or pulse",
+    tolerances: [0.1],
+    finest: "E12",
     made: { min: 3.3, max: 1000000, watts: [0.5, 1, 2] },
   },
   {
@@ -89,6 +103,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "measure every one before fitting; drifts again",
     words: ["composition"],
     also: "measured before fitting",
+    tolerances: [0.1, 0.05],
+    finest: "E24",
     made: { min: 2.7, max: 22000000, watts: [0.25, 0.5, 1, 2] },
   },
   {
@@ -100,6 +116,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "megohms at kilovolts in one body",
     words: ["metal-film"],
     also: "rated volts above 1,000",
+    tolerances: [0.05, 0.01],
+    finest: "E24",
     made: { min: 100000, max: 1000000000, watts: [0.25, 0.5, 1] },
   },
   {
@@ -111,6 +129,8 @@ export const RESISTOR_TECHNOLOGIES: readonly Technology[] = [
     why: "opens without flame; only like for like",
     words: ["fusible"],
     also: "",
+    tolerances: [0.05],
+    finest: "E24",
     made: { min: 0.22, max: 10000, watts: [0.25, 0.5, 1, 2, 5] },
   },
 ];

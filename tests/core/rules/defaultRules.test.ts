@@ -126,7 +126,7 @@ describe.skipIf(!present)("the default rows against the trade's tables", () => {
   });
 
   test("technologies are carried over", () => {
-    const plain = TECHNOLOGIES.map(({ kind: _kind, made, ...row }) => ({
+    const plain = TECHNOLOGIES.map(({ kind: _kind, tolerances: _tolerances, finest: _finest, made, ...row }) => ({
       ...row,
       made: made && (made.watts ? made : { min: made.min, max: made.max }),
     }));

@@ -1,4 +1,13 @@
-import { type Cell, PartsError } from "../core/index.js";
+import {
+  type Cell,
+  type Kind,
+  type Measure,
+  PartsError,
+  readMeasure,
+  readTolerance,
+  readValue,
+  type Tolerance,
+} from "../core/index.js";
 import { type Ask, BLANK } from "./cell.js";
 
 /**
@@ -20,6 +29,44 @@ export function amount<F = never>(given: unknown, name: string, ...rest: Fallbac
   return ask(given, rest, (cell) => numberIn(cell, name));
 }
 
+/** A value of a part in base units, from a number or from text such as 4K7 or .05 mfd. A 0 counts as blank. */
+export function size<F = never>(given: unknown, name: string, ...rest: Fallback<F>): Ask<number | F> {
+  return ask(given, rest, (cell) => sizeIn(cell, name).value, isEmptyOrZero);
+}
+
+/** A value together with the kind of part that its unit tells; null where it tells none. */
+export function sizeAndKind<F = never>(given: unknown, name: string, ...rest: Fallback<F>): Ask<Sized | F> {
+  return ask(given, rest, (cell) => sizeIn(cell, name), isEmptyOrZero);
+}
+
+/** A value and the kind of part it is a value of. */
+export type Sized = { readonly value: number; readonly kind: Kind | null };
+
+/** A rating above zero in base units, from a number or from text such as 1/2 W or 400 V. A 0 counts as blank. */
+export function rating<F = never>(
+  given: unknown,
+  name: string,
+  measure: Measure,
+  ...rest: Fallback<F>
+): Ask<number | F> {
+  return ask(given, rest, (cell) => aboveZero(measureIn(cell, name, measure), name), isEmptyOrZero);
+}
+
+/** Any amount in base units, from a number or from text such as -12 V; 0 is an amount. */
+export function measured<F = never>(
+  given: unknown,
+  name: string,
+  measure: Measure,
+  ...rest: Fallback<F>
+): Ask<number | F> {
+  return ask(given, rest, (cell) => measureIn(cell, name, measure));
+}
+
+/** A tolerance from a ratio (0.1, which a cell may show as 10 %) or from text such as -20/+80 %. */
+export function allowed<F = never>(given: unknown, name: string, ...rest: Fallback<F>): Ask<Tolerance | F> {
+  return ask(given, rest, (cell) => toleranceIn(cell, name));
+}
+
 /** A number above zero, such as watts. A 0 counts as blank, for some hosts hand an empty cell over as 0. */
 export function positive<F = never>(given: unknown, name: string, ...rest: Fallback<F>): Ask<number | F> {
   return ask(given, rest, (cell) => aboveZero(numberIn(cell, name), name), isEmptyOrZero);
@@ -30,13 +77,18 @@ export function count<F = never>(given: unknown, name: string, ...rest: Fallback
   return ask(given, rest, (cell) => whole(aboveZero(numberIn(cell, name), name), name), isEmptyOrZero);
 }
 
+/** Whatever stands in the cell. */
+export function anything<F = never>(given: unknown, ...rest: Fallback<F>): Ask<Cell | F> {
+  return ask(given, rest, (cell) => cell);
+}
+
 /** Text as it stands. */
 export function text<F = never>(given: unknown, ...rest: Fallback<F>): Ask<string | F> {
   return ask(given, rest, (cell) => String(cell).trim());
 }
 
 /** One of the names listed, whatever its case. */
-export function choice<N extends string, F = never>(
+export function choice<N extends string, const F = never>(
   given: unknown,
   name: string,
   names: readonly N[],
@@ -48,6 +100,32 @@ export function choice<N extends string, F = never>(
     if (found === undefined) throw new PartsError("unknown-name", cell, `Give one of: ${names.join(", ")}.`, name);
     return found;
   });
+}
+
+function sizeIn(cell: Cell, name: string): Sized {
+  if (typeof cell === "string") return at(name, () => readValue(cell));
+  return { value: aboveZero(numberIn(cell, name), name), kind: null };
+}
+
+function measureIn(cell: Cell, name: string, measure: Measure): number {
+  return typeof cell === "string" ? at(name, () => readMeasure(cell, measure)) : numberIn(cell, name);
+}
+
+function toleranceIn(cell: Cell, name: string): Tolerance {
+  if (typeof cell === "string") return at(name, () => readTolerance(cell));
+  const ratio = numberIn(cell, name);
+  if (ratio >= 0 && ratio < 1) return { minus: ratio, plus: ratio };
+  throw new PartsError("out-of-range", ratio, "Write 10% or 0.1, or -20/+80 % as text.", name);
+}
+
+/** The same problem, with the argument's name where it stood. */
+function at<T>(name: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof PartsError)) throw error;
+    throw new PartsError(error.problem.code, error.problem.given, error.problem.wanted, name);
+  }
 }
 
 function numberIn(cell: Cell, name: string): number {

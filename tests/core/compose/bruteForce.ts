@@ -2,6 +2,9 @@ import type { Network } from "../../../src/core/compose/network.js";
 import type { StockPart } from "../../../src/core/compose/stock.js";
 import type { Wants } from "../../../src/core/compose/wants.js";
 
+/** A limit met to the last digit is met: three times a third of a watt is a watt. */
+const MET = 1 + 1e-9;
+
 /** A network found the long way. */
 export type Found = { readonly network: Network<StockPart>; readonly parts: number; readonly distance: number };
 
@@ -43,7 +46,7 @@ function leavesOf(network: Network<StockPart>): StockPart[] {
 function holds(network: Network<StockPart>, wants: Wants): boolean {
   const parts = leavesOf(network);
   const price = parts.reduce((sum, part) => sum + (part.price ?? Number.POSITIVE_INFINITY), 0);
-  if (wants.mostPrice != null && price > wants.mostPrice) return false;
+  if (wants.mostPrice != null && price > wants.mostPrice * MET) return false;
   if (parts.some((part) => part.pieces !== null && parts.filter((other) => other === part).length > part.pieces))
     return false;
   if (!holdsAt(network, parts, wants, nominal)) return false;
@@ -57,14 +60,14 @@ function holds(network: Network<StockPart>, wants: Wants): boolean {
 
 function holdsAt(network: Network<StockPart>, parts: StockPart[], wants: Wants, corner: Corner): boolean {
   const { value, loads } = measure(network, wants, corner);
-  if (value < wants.window.min || value > wants.window.max) return false;
+  if (value * MET < wants.window.min || value > wants.window.max * MET) return false;
   const whole = loads.reduce((sum, load) => sum + load.volts * load.current, 0);
   return loads.every(({ volts, current, across }, at) => {
     const watts = ((volts * current) / whole) * (wants.watts ?? 0);
     const stress = (volts / across) * (wants.volts ?? 0);
     return (
-      (!wants.watts || watts <= (parts[at]!.watts ?? 0) * (wants.powerLoad ?? 1)) &&
-      (!wants.volts || stress <= (parts[at]!.volts ?? 0) * (wants.voltsLoad ?? 1))
+      (!wants.watts || watts <= (parts[at]!.watts ?? 0) * (wants.powerLoad ?? 1) * MET) &&
+      (!wants.volts || stress <= (parts[at]!.volts ?? 0) * (wants.voltsLoad ?? 1) * MET)
     );
   });
 }

@@ -1,0 +1,45 @@
+import type { Tolerance } from "../../part.js";
+import { PartsError } from "../../problem.js";
+import { COLOURS, type Colour } from "./colours.js";
+import { type ColourTable, MULTIPLIER_POWERS, RESISTOR_PPM, RESISTOR_TOLERANCES } from "./colourTables.js";
+
+/**
+ * The bands that a resistor of a value and tolerance carries.
+ *
+ * @param resistor `ohms`, `tolerance` (20 % is no band), `ppmPerKelvin` for a sixth band.
+ * @param bands 4 (two figures, also for 3), 5 (three figures) or 6 (with the temperature coefficient).
+ * @throws PartsError "nothing-fits" when the value has more figures than the bands, or a figure has no colour.
+ * @see IEC 60062
+ * @example encodeBands({ ohms: 47_000, tolerance: { minus: 0.05, plus: 0.05 } }, 4) // ["yellow", "violet", "orange", "gold"]
+ */
+export function encodeBands(
+  resistor: { readonly ohms: number; readonly tolerance: Tolerance; readonly ppmPerKelvin?: number },
+  bands: 4 | 5 | 6,
+): readonly Colour[] {
+  const figures = bands === 4 ? 2 : 3;
+  const written = resistor.ohms.toExponential(12);
+  const whole = Math.round(Number(written.slice(0, written.indexOf("e"))) * 10 ** (figures - 1) * 1e6) / 1e6;
+  const power = Number(written.slice(written.indexOf("e") + 1)) - (figures - 1);
+  if (!Number.isInteger(whole) || !(resistor.ohms > 0)) {
+    throw new PartsError("nothing-fits", `${resistor.ohms} ohms`, `${bands} bands write ${figures} figures.`);
+  }
+  const colours = [...String(whole)].map((figure) => COLOURS[Number(figure)]!);
+  const { minus, plus } = resistor.tolerance;
+  const tolerance = colourFor(
+    (ratio) => same(ratio.minus, minus) && same(ratio.plus, plus),
+    RESISTOR_TOLERANCES,
+    "tolerance",
+  );
+  const all = [...colours, colourFor((each) => each === power, MULTIPLIER_POWERS, "multiplier"), tolerance];
+  if (bands < 6) return all;
+  return [...all, colourFor((each) => each === resistor.ppmPerKelvin, RESISTOR_PPM, "temperature coefficient")];
+}
+
+const same = (a: number, b: number) => Math.abs(a - b) < 1e-9;
+
+function colourFor<T>(fits: (meaning: T) => boolean, table: ColourTable<T>, band: string): Colour {
+  const found = Object.entries(table).find(([, meaning]) => fits(meaning as T));
+  if (!found)
+    throw new PartsError("nothing-fits", `this ${band}`, `Colours there are ${Object.keys(table).join(", ")}.`);
+  return found[0] as Colour;
+}

@@ -16,6 +16,7 @@ export * from "./circuit/seleniumResistor.js";
 export * from "./circuit/storedEnergy.js";
 export * from "./circuit/stringShare.js";
 export * from "./circuit/warmupPeak.js";
+export * from "./circuit/worstCase.js";
 export * from "./circuit/xyClass.js";
 export * from "./complete/classOf.js";
 export * from "./complete/complete.js";

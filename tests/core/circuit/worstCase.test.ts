@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { close, type Network, networkValue, type TolerantPart, withValues, worstCase } from "../../../src/core/index.js";
+import {
+  close,
+  type Network,
+  networkValue,
+  type TolerantPart,
+  withValues,
+  worstCase,
+} from "../../../src/core/index.js";
 
 const part = (value: number, percent: number) => ({
   part: { value, tolerance: { minus: percent / 100, plus: percent / 100 } },

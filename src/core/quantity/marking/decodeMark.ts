@@ -17,6 +17,10 @@ export type Mark = {
 const HOW = "Write it like 104, 104K, 4702, 4K7, R47, 4n7 or 229.";
 const PICO = -12;
 
+/** Figures, a power of ten, and a tolerance letter; on a resistor R, K, M and G are never that: 470K is 470 kilohms. */
+const OHM_FIGURES = /^(\d{2,3})(\d)([A-FHJLNP-QS-Z])?$/;
+const FARAD_FIGURES = /^(\d{2,3})(\d)([A-Z])?$/;
+
 /**
  * What the marking of a resistor or capacitor says: `104K`, `4702`, `4K7`, `R47`, `4n7J`, `229`.
  *
@@ -32,7 +36,7 @@ const PICO = -12;
 export function decodeMark(text: string, kind: "resistor" | "capacitor", system: LetterSystem = "IEC"): Mark {
   const mark = text.trim();
   if (system === "ERIE" && kind === "capacitor") return erieMark(mark);
-  const figures = /^(\d{2,3})(\d)([A-Z])?$/.exec(mark);
+  const figures = (kind === "resistor" ? OHM_FIGURES : FARAD_FIGURES).exec(mark);
   const value = figures ? byPower(Number(figures[1]), Number(figures[2]), kind) : lettered(mark, kind);
   const letter = figures ? figures[3] : toleranceLetter(mark);
   return { ...valueMark(value, kind), tolerance: toleranceFor(letter, value, kind, system) };
@@ -70,8 +74,8 @@ function erieMark(mark: string): Mark {
   const found = /^(\d+)(K)(\d*)$|^(\.\d+)$|^(\d+)([A-Z])?([A-Z])?$/.exec(mark);
   if (!found) throw new PartsError("unreadable", mark, "Write it like 470, 470JN, 3K3 or .01.");
   const [, thousands, , decimals, microfarads, picofarads, toleranceMark, temperatureMark] = found;
-  if (thousands) return valueMark(Number(`${thousands}.${decimals || 0}`) / 1e9, "capacitor");
-  if (microfarads) return valueMark(Number(microfarads) / 1e6, "capacitor");
+  if (thousands) return valueMark(Number(`${thousands}.${decimals || 0}e-9`), "capacitor");
+  if (microfarads) return valueMark(Number(`${microfarads}e-6`), "capacitor");
   const value = timesPowerOfTen(Number(picofarads), PICO);
   return {
     ...valueMark(value, "capacitor"),

@@ -11,7 +11,8 @@ export type MarkStyle = (typeof MARK_STYLES)[number];
  * The marking of a resistor or capacitor, with its tolerance letter where one is given.
  *
  * @param part Ohms or farads, and the tolerance or null.
- * @throws PartsError "nothing-fits" when the style has no room for the value's figures or no letter for the tolerance.
+ * @throws PartsError "nothing-fits" when the style has no room for the value's figures or no letter for the tolerance,
+ * "conflict" when the letter would be read as a multiplier (473K).
  * @see IEC 60062; EIA for three figures
  * @example encodeMark({ value: 1e-7, kind: "capacitor", tolerance: { minus: 0.1, plus: 0.1 } }, "3 figures") // "104K"
  */
@@ -24,6 +25,13 @@ export function encodeMark(
   if (!part.tolerance) return mark;
   const letter = letterOfTolerance(part.tolerance, system);
   if (!letter) throw new PartsError("nothing-fits", "this tolerance", `${system} has no letter for it.`);
+  if (part.kind === "resistor" && style !== "letter" && "RKMG".includes(letter)) {
+    throw new PartsError(
+      "conflict",
+      `${mark} and ${letter}`,
+      `${mark}${letter} would be read as a multiplier: use "letter".`,
+    );
+  }
   return mark + letter;
 }
 

@@ -13,6 +13,8 @@ describe("what is printed on a part", () => {
     ["4K7", "resistor", 4_700, null],
     ["4K7J", "resistor", 4_700, "5 %"],
     ["R47", "resistor", 0.47, null],
+    ["470K", "resistor", 470_000, null],
+    ["47KK", "resistor", 47_000, "10 %"],
     ["1002F", "resistor", 10_000, "1 %"],
   ])("%s on a %s is %d, tolerance %s", (text, kind, value, tolerance) => {
     const mark = decodeMark(text, kind);

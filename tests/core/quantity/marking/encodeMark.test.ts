@@ -22,6 +22,12 @@ describe("the marking of a part", () => {
     expect(() => encodeMark({ value, kind }, style)).toThrow(text);
   });
 
+  test("10 % behind a resistor's figures would be read as kilohms, and that is said", () => {
+    const part = { value: 47_000, kind: "resistor" as const, tolerance: readTolerance("10 %") };
+    expect(() => encodeMark(part, "3 figures")).toThrow("473K would be read as a multiplier");
+    expect(encodeMark(part, "letter")).toBe("47KK");
+  });
+
   test("a tolerance without a letter is said", () => {
     expect(() => encodeMark({ value: 1e-8, kind: "capacitor", tolerance: readTolerance("7 %") }, "3 figures")).toThrow(
       "IEC has no letter for it",

@@ -1,4 +1,5 @@
 import * as library from "@odoo/o-spreadsheet";
+import type { ComponentConstructor } from "@odoo/owl";
 import type { Cell } from "../core/index.js";
 import { groupBy } from "./groupBy.js";
 
@@ -91,15 +92,26 @@ export type ArgumentDefinition = object;
 /** The library's answer in place of a value: `value` is the error's name, `message` what the cell shows of it. */
 export type EvaluatedError = { readonly value: string; readonly message: string };
 
+/** An entry of the grid's menus; small numbers of `sequence` come first, a `separator` stands below the entry. */
+export type MenuItem = {
+  readonly name: string;
+  readonly sequence: number;
+  readonly separator?: boolean;
+  readonly execute: () => void;
+};
+
 /** The parts of the library that the hosts use, with types. */
-export const { Model, UIPlugin, EvaluationError, registries, helpers } = library as unknown as {
+export const { Model, Spreadsheet, UIPlugin, EvaluationError, registries, helpers } = library as unknown as {
   Model: new (data?: object, config?: object) => Model;
+  /** The grid as a component of the library's framework. */
+  Spreadsheet: ComponentConstructor;
   UIPlugin: new (config: object) => { dispatch(type: string, payload: object): DispatchResult };
   EvaluationError: new (message: string, value: string) => EvaluatedError;
   registries: {
     errorTypes: Set<string>;
     featurePluginRegistry: { add(name: string, plugin: unknown): void };
     functionRegistry: { replace(name: string, description: object): void };
+    topbarMenuRegistry: { addChild(id: string, path: readonly string[], item: MenuItem): void };
   };
   helpers: {
     arg(definition: string, description: string): ArgumentDefinition;

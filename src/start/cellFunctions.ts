@@ -2,9 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { type FunctionListing, registerCellFunctions, standInForExcel } from "../hosts/cellFunctions.js";
-
-/** The namespace of our cell functions: `=LUG.NEAREST_STD(52000, "E12")`. It never changes, for it stands in users' files. */
-export const NAMESPACE = "LUG";
+import { NAMESPACE } from "./namespace.js";
 
 const FOLDER = path.resolve(import.meta.dirname, "../functions");
 

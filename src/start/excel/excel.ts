@@ -1,0 +1,3 @@
+import { loadCellFunctions } from "../functions.js";
+
+loadCellFunctions();

@@ -1,0 +1,87 @@
+import { embeddedWorkbook, type Workbook } from "../../hosts/embedded.js";
+import { Model } from "../../hosts/library.js";
+import { openXlsx, saveXlsx } from "../../hosts/xlsx.js";
+import { showGrid } from "./grid.js";
+import { ask, notify } from "./messages.js";
+import { keep, kept } from "./storage.js";
+
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const NEW_NAME = "underchassis.xlsx";
+const SAVE_AFTER = 700;
+
+/** The workbook on the page: shown, kept in the browser while it is worked on, opened and saved as a file. */
+export type Desk = {
+  readonly workbook: Workbook;
+  readonly open: (file: File) => Promise<void>;
+  readonly save: () => Promise<void>;
+};
+
+/** Lays the workbook of the last visit, or an empty one, on the page. */
+export async function layDesk(element: HTMLElement): Promise<Desk> {
+  const last = await lastVisit();
+  const workbook = embeddedWorkbook(last.model);
+  let name = last.name;
+  let takeOff = await showGrid(element, last.model);
+  let isFileBehind = false;
+  keepWhileWorking(
+    workbook,
+    () => name,
+    () => {
+      isFileBehind = true;
+    },
+  );
+  const open = async (file: File) => {
+    const mayReplace =
+      !isFileBehind || (await ask(`Open ${file.name} in place of ${name}? Its last changes are in no file.`));
+    if (!mayReplace) return;
+    const model = openXlsx(new Uint8Array(await file.arrayBuffer()));
+    takeOff();
+    takeOff = await showGrid(element, model);
+    workbook.replace(model);
+    name = file.name;
+    isFileBehind = false;
+  };
+  const save = async () => {
+    download(await saveXlsx(workbook.model()), name);
+    isFileBehind = false;
+  };
+  return { workbook, open, save };
+}
+
+async function lastVisit(): Promise<{ model: Model; name: string }> {
+  try {
+    const last = await kept();
+    if (last) return { model: new Model(last.data), name: last.name };
+  } catch {
+    notify("The workbook of your last visit could not be read. Here is an empty one.");
+  }
+  return { model: new Model(), name: NEW_NAME };
+}
+
+/** Keeps the workbook soon after each change, and at once when the page goes out of sight. */
+function keepWhileWorking(workbook: Workbook, name: () => string, onChange: () => void): void {
+  let timer = 0;
+  const now = () => {
+    window.clearTimeout(timer);
+    timer = 0;
+    keep({ name: name(), data: workbook.model().exportData() }).catch(() =>
+      notify("This browser does not keep the workbook. Save it as a file."),
+    );
+  };
+  workbook.host.onChange(() => {
+    onChange();
+    window.clearTimeout(timer);
+    timer = window.setTimeout(now, SAVE_AFTER);
+  });
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden" && timer !== 0) now();
+  });
+}
+
+function download(bytes: Uint8Array, name: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type: XLSX }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import FunctionsPlugin from "custom-functions-metadata-plugin";
@@ -6,16 +5,9 @@ import HtmlPlugin from "html-webpack-plugin";
 import CssPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
 import { BASE_URL, MANIFEST_URL } from "./src/start/bundle/baseUrl.js";
+import { functionFiles } from "./src/start/bundle/functionFiles.js";
 
 const here = (...names) => path.resolve(import.meta.dirname, ...names);
-const FUNCTIONS = here("src/functions");
-
-/** The files whose functions are cell functions. */
-const functionFiles = readdirSync(FUNCTIONS)
-  .filter((file) => file.endsWith(".ts"))
-  .map((file) => path.join(FUNCTIONS, file))
-  .filter((file) => readFileSync(file, "utf8").includes("@customfunction"));
-
 /** Each function's help link points into the reference beside this build. */
 class HelpLinks {
   apply(compiler) {
@@ -120,7 +112,7 @@ export default (_env, { mode = "production", minimize = mode === "production", o
   },
   plugins: [
     new webpack.IgnorePlugin({ resourceRegExp: /^node:module$/ }),
-    new FunctionsPlugin({ input: functionFiles, output: "functions.json" }),
+    new FunctionsPlugin({ input: functionFiles(), output: "functions.json" }),
     new HelpLinks(),
     new CssPlugin(),
     new CopyPlugin({ patterns: copied }),

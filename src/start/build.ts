@@ -19,7 +19,9 @@ const LIMITS: readonly (readonly [part: string, files: RegExp, most: number])[] 
 async function build(): Promise<void> {
   rmSync(DIST, { recursive: true, force: true });
   await bundle({ mode: "production" });
-  execFileSync(process.execPath, [path.resolve("node_modules/typescript/bin/tsc"), "-p", "src/core"], { stdio: "inherit" });
+  execFileSync(process.execPath, [path.resolve("node_modules/typescript/bin/tsc"), "-p", "src/core"], {
+    stdio: "inherit",
+  });
   const tooBig = LIMITS.filter((limit) => !isWithin(...limit));
   if (tooBig.length > 0) throw new Error(`Over its limit: ${tooBig.map(([part]) => part).join(", ")}.`);
 }

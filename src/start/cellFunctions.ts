@@ -1,18 +1,7 @@
-import { readdirSync, readFileSync } from "node:fs";
-import path from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { type FunctionListing, registerCellFunctions, standInForExcel } from "../hosts/cellFunctions.js";
+import { functionFiles } from "./bundle/functionFiles.js";
 import { NAMESPACE } from "./namespace.js";
-
-const FOLDER = path.resolve(import.meta.dirname, "../functions");
-
-/** The files that hold cell functions, in the order of their names. */
-export function functionFiles(): string[] {
-  return readdirSync(FOLDER)
-    .filter((file) => file.endsWith(".ts"))
-    .map((file) => path.join(FOLDER, file))
-    .filter((file) => readFileSync(file, "utf8").includes("@customfunction"));
-}
 
 /**
  * Makes all cell functions work in the embedded spreadsheet under Node: in tests and in npm scripts.

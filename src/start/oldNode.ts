@@ -5,7 +5,9 @@ const OLDEST = [20, 19] as const;
 function refuseOldNode(): void {
   const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
   if (major > OLDEST[0] || (major === OLDEST[0] && minor >= OLDEST[1])) return;
-  console.error(`Underchassis needs Node ${OLDEST.join(".")} or newer; this is ${process.versions.node}. See nodejs.org.`);
+  console.error(
+    `Underchassis needs Node ${OLDEST.join(".")} or newer; this is ${process.versions.node}. See nodejs.org.`,
+  );
   process.exit(1);
 }
 

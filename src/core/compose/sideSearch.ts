@@ -34,9 +34,11 @@ export function fewParts(side: Side, count: 2 | 3, hit: Hit): void {
     const c = singles.first[at]!;
     const rest = without(limits, singles.sums[at]!);
     sumsWithin(singles, singles, rest, (i, j) => hit(FORMS["a+b+c"], [singles.first[i]!, singles.first[j]!, c]));
-    sumsWithin(inverses, inverses, inverseOf(rest), (i, j) =>
-      hit(FORMS["(a|b)+c"], [inverses.first[i]!, inverses.first[j]!, c]),
-    );
+    const [bears, block] = [bearing(side, rest), inverseOf(rest)];
+    sumsWithin(inverses, inverses, block, (i, j) => {
+      const [a, b] = [inverses.first[i]!, inverses.first[j]!];
+      if (bears(a) && bears(b)) hit(FORMS["(a|b)+c"], [a, b, c]);
+    });
   }
 }
 
@@ -58,6 +60,12 @@ export function* fourParts(side: Side, hit: Hit): Generator<void, void> {
     if (at % 32 === 0) yield;
     threeBeside(side, caps, singles.first[at]!, singles.sums[at]!, hit);
   }
+}
+
+/** Whether a part bears what a block that dividing parts make up has across it. */
+function bearing({ caps, limits }: Side, block: Limits): (place: number) => boolean {
+  const share = block.low / limits.high;
+  return (place) => !caps || caps[place]! >= share;
 }
 
 type PairCaps = { readonly pairs: Float64Array; readonly inversePairs: Float64Array };

@@ -9,31 +9,48 @@ export type Sides = { readonly series: Side; readonly parallel: Side };
 
 /** The sorted sums of a stock for both sides; those of pairs only where four parts are allowed. */
 export function sidesOf(parts: readonly StockPart[], oppositions: Float64Array, wants: Wants, window: Span): Sides {
-  const ease = oppositions.map((ohms) => 1 / ohms);
-  const pairable = (numbers: Float64Array) => sortedPairs((wants.mostParts ?? 4) > 3 ? numbers : new Float64Array(0));
-  const [adding, dividing] = [sortedSingles(oppositions), sortedSingles(ease)];
-  const [pairs, inversePairs] = [pairable(oppositions), pairable(ease)];
+  const [series, parallel] = sumsOf(wants.stock, oppositions, (wants.mostParts ?? 4) > 3);
   const [bySeries, byParallel] = capsOf(parts, oppositions, wants, window);
   return {
-    series: {
+    series: { ...series, caps: bySeries, limits: { low: window.min, high: window.max } },
+    parallel: { ...parallel, caps: byParallel, limits: { low: 1 / window.max, high: 1 / window.min } },
+  };
+}
+
+type SideSums = Omit<Side, "caps" | "limits">;
+type Remembered = {
+  readonly oppositions: Float64Array;
+  readonly deep: boolean;
+  readonly sums: readonly [SideSums, SideSums];
+};
+
+/** Sums already sorted for a stock: sorting takes as long as searching, and a column asks for many values of one stock. */
+const remembered = new WeakMap<readonly StockPart[], Remembered>();
+
+function sumsOf(stock: readonly StockPart[], oppositions: Float64Array, deep: boolean): readonly [SideSums, SideSums] {
+  const known = remembered.get(stock);
+  const isSame =
+    known?.oppositions.length === oppositions.length && oppositions.every((r, i) => r === known.oppositions[i]);
+  if (known && isSame && known.deep === deep) return known.sums;
+  const sums = sortedSums(oppositions, deep);
+  remembered.set(stock, { oppositions, deep, sums });
+  return sums;
+}
+
+function sortedSums(oppositions: Float64Array, deep: boolean): readonly [SideSums, SideSums] {
+  const ease = oppositions.map((ohms) => 1 / ohms);
+  const [adding, dividing] = [sortedSingles(oppositions), sortedSingles(ease)];
+  const [pairs, inversePairs] = [oppositions, ease].map((numbers) => sortedPairs(deep ? numbers : new Float64Array(0)));
+  return [
+    {
       singles: adding,
       inverses: dividing,
-      pairs,
-      inversePairs,
-      blocks: reciprocals(inversePairs),
-      caps: bySeries,
-      limits: { low: window.min, high: window.max },
+      pairs: pairs!,
+      inversePairs: inversePairs!,
+      blocks: reciprocals(inversePairs!),
     },
-    parallel: {
-      singles: dividing,
-      inverses: adding,
-      pairs: inversePairs,
-      inversePairs: pairs,
-      blocks: reciprocals(pairs),
-      caps: byParallel,
-      limits: { low: 1 / window.max, high: 1 / window.min },
-    },
-  };
+    { singles: dividing, inverses: adding, pairs: inversePairs!, inversePairs: pairs!, blocks: reciprocals(pairs!) },
+  ];
 }
 
 /**

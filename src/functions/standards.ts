@@ -34,7 +34,7 @@ export enum NearestRule {
 /**
  * The standard value nearest to the one wanted, in the same unit (ohms, farads, henries or any other).
  * @customfunction NEAREST_STD
- * @helpurl functions.html#NEAREST_STD
+ * @helpurl reference.html#NEAREST_STD
  * @param wanted The value wanted: a number, or text such as 52 k.
  * @param series The series: E24 when left out.
  * @param rule ratio (when left out: 56 k is nearer to 52 k than 47 k is), difference, not below or not above. Of two equally near ones the smaller is taken.
@@ -55,7 +55,7 @@ export function nearestStd(wanted: unknown[][], series?: SeriesName[][], rule?: 
 /**
  * All standard values from the smallest to the largest wanted, in the same unit (ohms, farads or any other), one below another.
  * @customfunction STD_VALUES
- * @helpurl functions.html#STD_VALUES
+ * @helpurl reference.html#STD_VALUES
  * @param smallest Where to begin: a number, or text such as 1 k.
  * @param largest Where to end.
  * @param series The series: E24 when left out.

@@ -37,7 +37,7 @@ const MEANINGS = ["million", "thousand"] as const;
 /**
  * The number of ohms, farads or henries that a value stands for, read from old and new notation.
  * @customfunction READ_VALUE
- * @helpurl functions.html#READ_VALUE
+ * @helpurl reference.html#READ_VALUE
  * @param value Text such as 470K, 4K7, .05 mfd or 250 mmf; a number stays as it is.
  * @param kind What kind of part it is, where the text has no unit.
  * @param capitalM What a bare capital M means on this list: million when left out.
@@ -55,7 +55,7 @@ export function readValue(value: unknown[][], kind?: ValueKind[][], capitalM?: C
 /**
  * A value in ohms, farads or henries as a restorer writes it, such as 0.047 µF for 4.7E-08 farads.
  * @customfunction WRITE_VALUE
- * @helpurl functions.html#WRITE_VALUE
+ * @helpurl reference.html#WRITE_VALUE
  * @param value A number in ohms, farads or henries, or text in any notation.
  * @param kind What kind of part it is; for a number a resistor when left out.
  * @param style modern (0.047 µF, when left out), code (47n, after IEC 60062) or old (.047 mfd).
@@ -76,7 +76,7 @@ export function writeValue(value: unknown[][], kind?: ValueKind[][], style?: Val
 /**
  * The smallest and the largest value, in ohms, farads or henries, that a part may really have.
  * @customfunction TOL_RANGE
- * @helpurl functions.html#TOL_RANGE
+ * @helpurl reference.html#TOL_RANGE
  * @param value The printed value: a number in ohms, farads or henries, or text such as 10 k.
  * @param tolerance A ratio such as 10%, or text such as -20/+80 %, GMV or K.
  * @returns Two cells side by side, smallest and largest.
@@ -92,7 +92,7 @@ export function tolRange(value: unknown[][], tolerance: unknown[][]): unknown[][
 /**
  * Whether all that a new part may measure, in ohms, farads or henries, is what the old one was allowed to measure.
  * @customfunction TOL_INSIDE
- * @helpurl functions.html#TOL_INSIDE
+ * @helpurl reference.html#TOL_INSIDE
  * @param newValue The new part's value: a number in ohms, farads or henries, or text.
  * @param newTolerance The new part's tolerance: a ratio such as 5%, or text.
  * @param oldValue The old part's value.

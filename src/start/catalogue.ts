@@ -1,8 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import path from "node:path";
-import { pathToFileURL } from "node:url";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import ts from "typescript";
+import { functionFiles } from "./bundle/functionFiles.js";
 
 /** One argument as the hosts describe it; `choices` are its names where it takes one of a list. */
 export type Parameter = {
@@ -38,22 +38,7 @@ type Metadata = {
   readonly enums?: readonly { readonly id: string; readonly values: readonly { readonly value: string }[] }[];
 };
 
-const FOLDER = path.resolve(import.meta.dirname, "../functions");
-
-/** The files that hold cell functions, as absolute paths in order of name. */
-export function functionFiles(): string[] {
-  return readdirSync(FOLDER)
-    .filter((file) => file.endsWith(".ts"))
-    .sort()
-    .map((file) => path.join(FOLDER, file));
-}
-
-/** What `functions.json` says, word for word, for the host that registers the functions. */
-export async function functionsJson(): Promise<string> {
-  return (await generated()).metadataJson;
-}
-
-/** Every cell function with its arguments and its example, in order of id: what the reference and the pane show. */
+/** Every cell function with its arguments and its example, in order of id: what the reference shows. */
 export async function catalogue(): Promise<CellFunction[]> {
   const { metadataJson, associate } = await generated();
   const metadata = JSON.parse(metadataJson) as Metadata;
@@ -78,16 +63,6 @@ export async function catalogue(): Promise<CellFunction[]> {
       };
     })
     .sort((a, b) => (a.id < b.id ? -1 : 1));
-}
-
-/** The functions themselves by id, loaded in Node, for the commands that work without a page. */
-export async function loadFunctions(): Promise<Map<string, (...cells: unknown[]) => unknown[][]>> {
-  const { associate } = await generated();
-  const loaded = associate.map(async ({ id, functionName, sourceFileName }) => {
-    const module = await import(pathToFileURL(sourceFileName).href);
-    return [id, module[functionName]] as const;
-  });
-  return new Map(await Promise.all(loaded));
 }
 
 async function generated() {

@@ -3,6 +3,7 @@ import { PartsError } from "../problem.js";
 import type { Form, Joins } from "./forms.js";
 import { areToBeHad, holds } from "./meets.js";
 import { mapNetwork, type Network, opposition, oppositionOf } from "./network.js";
+import { sharesBy } from "./shares.js";
 import { type Shortlist, shortlist } from "./shortlist.js";
 import { narrow, type Sides, sidesOf } from "./sides.js";
 import type { StockPart } from "./stock.js";
@@ -69,11 +70,15 @@ export function consider(look: Lookout, joins: Joins, form: Form, places: readon
       distance: off < EXACT ? 0 : off,
       parts: used.length,
       price: used.reduce((sum, part) => sum + (part.price ?? Number.POSITIVE_INFINITY), 0),
+      hardest: Math.max(...sharesBy(network, (place) => oppositions[place]!).map(({ power }) => rounded(power))),
       key: keyOf(network),
     });
     narrow(look.sides, aim, window, list.reach());
   }
 }
+
+/** Without the last digits, in which equal shares differ by arithmetic alone. */
+const rounded = (ratio: number) => Number(ratio.toFixed(12));
 
 /** Counts what a refused network cost in time; when patience is at its end nothing is looked for any more. */
 function refuse(look: Lookout, cost: number): void {

@@ -69,7 +69,8 @@ function answer(look: Lookout): MadeUpList {
 
 function madeUp({ network, price }: Candidate, { kind, wanted }: Wants): MadeUp {
   const values = withValues(network);
-  const value = networkValue(values, kind);
+  // 15 figures drop the dust of binary fractions: 220 pF beside 30 pF is 250 pF, not 249.99999999999997.
+  const value = Number(networkValue(values, kind).toPrecision(15));
   return {
     network,
     value,

@@ -7,11 +7,14 @@ export type Candidate = {
   readonly distance: number;
   readonly parts: number;
   readonly price: number;
+  /** The largest share of the power that one part takes. */
+  readonly hardest: number;
   /** The same for the same network, however it was come by. */
   readonly key: string;
 };
 
-/** The best candidates so far: nearest first, at equal distance fewer parts, then the lower price; or parts first. */
+/** The best candidates so far: nearest first, at equal distance fewer parts, then the lower price, then the load
+ * spread more evenly; or fewest parts first. */
 export type Shortlist = {
   readonly best: readonly Candidate[];
   /** How far off a candidate may be and still matter. */
@@ -22,7 +25,7 @@ export type Shortlist = {
 /** An empty list that keeps the best `length` candidates. */
 export function shortlist(length: number, first: "nearest" | "fewest"): Shortlist {
   const best: Candidate[] = [];
-  const ranks: readonly Rank[] = first === "fewest" ? ["parts", "distance", "price"] : ["distance", "parts", "price"];
+  const ranks: readonly Rank[] = first === "fewest" ? ["parts", "distance", ...REST] : ["distance", "parts", ...REST];
   return {
     best,
     reach: () => (best.length < length ? Number.POSITIVE_INFINITY : best[length - 1]!.distance),
@@ -35,7 +38,8 @@ export function shortlist(length: number, first: "nearest" | "fewest"): Shortlis
   };
 }
 
-type Rank = "distance" | "parts" | "price";
+type Rank = "distance" | "parts" | "price" | "hardest";
+const REST = ["price", "hardest"] as const;
 
 function comesBefore(a: Candidate, b: Candidate, ranks: readonly Rank[]): boolean {
   const rank = ranks.find((by) => a[by] !== b[by]);

@@ -3,18 +3,20 @@ import type { ScannedLine } from "./scannedText.js";
 
 const DOUBT_BELOW = 0.7;
 const LONE_UNIT = /^[wvV]$|^W$/;
+/** A figure with a letter in it that looks like a digit: TW, lW, O5V, I0%. */
+const LOOKALIKE = /^[TIil|!OoQSsZzB\d./]*[TIil|!OoQSsZzB][\d./]*(?:[WVwv%]|[kKM]|mfd?|mmfd?)$/;
 const NUMBER = /[\d½¼¾]$/;
 
 /**
  * Words of scanned lines that a person should look at: those the reader was unsure of, and units that lost their number
- * (the usual fault: "1W" read as "w").
+ * or took a letter for a digit (the usual faults: "1W" read as "w" or "TW").
  */
 export function doubtsOf(lines: readonly ScannedLine[]): DoubtfulWord[] {
   return lines.flatMap(({ words }, i) =>
     words
       .filter((word, at) => {
         const lostNumber = LONE_UNIT.test(word.text) && !NUMBER.test(words[at - 1]?.text ?? "");
-        return lostNumber || word.confidence / 100 < DOUBT_BELOW;
+        return lostNumber || LOOKALIKE.test(word.text) || word.confidence / 100 < DOUBT_BELOW;
       })
       .map((word) => ({ line: i + 1, word: word.text, confidence: word.confidence / 100 })),
   );

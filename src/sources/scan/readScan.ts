@@ -35,6 +35,7 @@ export async function readScan(bytes: Uint8Array, name: string, options: ReadOpt
 
 async function recognised(bytes: Uint8Array, name: string, options: ReadOptions): Promise<RecognizeResult> {
   let worker: Worker | null = null;
+  let isOver = false;
   const reading = (async () => {
     const { createWorker, PSM } = await import("tesseract.js");
     worker = await createWorker("eng", undefined, {
@@ -47,6 +48,7 @@ async function recognised(bytes: Uint8Array, name: string, options: ReadOptions)
         if (status === "recognizing text") options.onProgress?.(progress, "reading characters");
       },
     });
+    if (isOver) return worker.terminate() as never;
     await worker.setParameters({ tessedit_pageseg_mode: PSM.SINGLE_BLOCK, preserve_interword_spaces: "1" });
     return worker.recognize(bytes as never, { rotateAuto: true }, { blocks: true, text: false });
   })();
@@ -60,6 +62,7 @@ async function recognised(bytes: Uint8Array, name: string, options: ReadOptions)
       "The picture is damaged, or of a kind that cannot be read: give PNG or JPEG.",
     );
   } finally {
+    isOver = true;
     reading.catch(() => {});
     void (worker as Worker | null)?.terminate();
   }

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { type CellFunction, catalogue } from "../../src/start/catalogue.js";
+import { type CellFunction, catalogue } from "../../src/start/reference/catalogue.js";
+import { readExample } from "../../src/start/reference/example.js";
 import { provideCustomFunctions } from "./customFunctions.js";
-import { readExample } from "./example.js";
 import { loadFunctions } from "./loadFunctions.js";
 
 const functions = await catalogue();

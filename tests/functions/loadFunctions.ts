@@ -1,4 +1,4 @@
-import type { CellFunction } from "../../src/start/catalogue.js";
+import type { CellFunction } from "../../src/start/reference/catalogue.js";
 
 /** The functions of a catalogue by id, loaded in Node; they take and give cells row by row. */
 export async function loadFunctions(

@@ -1,4 +1,5 @@
 import webpack, { type Configuration } from "webpack";
+import { referencePlugin } from "./referencePlugin.js";
 
 /** How to bundle: `minimize` defaults to what the mode wants, `output` to dist. */
 export type BundleOptions = {
@@ -11,7 +12,8 @@ export type BundleOptions = {
 export async function configuration(options: BundleOptions): Promise<Configuration> {
   const settings: string = "../../../webpack.config.js";
   const { default: configure } = await import(settings);
-  return configure({}, options);
+  const configured: Configuration = configure({}, options);
+  return { ...configured, plugins: [...(configured.plugins ?? []), referencePlugin] };
 }
 
 /** Bundles the pages; throws with the bundler's own words where that fails. */

@@ -1,7 +1,12 @@
-import type { Cell } from "../../src/core/index.js";
+import type { Cell } from "../../core/index.js";
 
 /** An example taken apart: what is called, with what cells, and what it should give. */
-export type Example = { readonly id: string; readonly given: unknown[]; readonly gives: Cell[][] };
+export type Example = {
+  readonly id: string;
+  readonly formula: string;
+  readonly given: unknown[];
+  readonly gives: Cell[][];
+};
 
 /**
  * Takes an example apart. It is written like a formula in Excel: text in quotes, {1, 2; 3, 4} for two rows of two,
@@ -11,7 +16,8 @@ export function readExample(example: string): Example {
   const parts = /^LUG\.([A-Z0-9_]+)\((.*)\) -> (.+)$/.exec(example);
   if (!parts) throw new Error(`Write an example like LUG.NAME(1, "a") -> 2, not ${example}`);
   const [, id = "", args = "", answer = ""] = parts;
-  return { id, given: args.trim() === "" ? [] : apart(args, ",").map(argument), gives: block(answer) };
+  const formula = `=${example.slice(0, example.length - answer.length - " -> ".length)}`;
+  return { id, formula, given: args.trim() === "" ? [] : apart(args, ",").map(argument), gives: block(answer) };
 }
 
 function argument(text: string): unknown {

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import ts from "typescript";
-import { functionFiles } from "./bundle/functionFiles.js";
+import { functionFiles } from "../bundle/functionFiles.js";
 
 /** One argument as the hosts describe it; `choices` are its names where it takes one of a list. */
 export type Parameter = {
@@ -20,6 +20,7 @@ export type CellFunction = {
   readonly description: string;
   readonly helpUrl: string;
   readonly parameters: readonly Parameter[];
+  readonly returns: string;
   readonly example: string;
 };
 
@@ -43,7 +44,7 @@ export async function catalogue(): Promise<CellFunction[]> {
   const { metadataJson, associate } = await generated();
   const metadata = JSON.parse(metadataJson) as Metadata;
   const choicesOf = new Map(metadata.enums?.map((list) => [list.id, list.values.map(({ value }) => value)]));
-  const exampleOf = new Map(functionFiles().flatMap((file) => [...examplesIn(file)]));
+  const tagsOf = new Map(functionFiles().flatMap((file) => [...tagsIn(file)]));
   return associate
     .map(({ id, functionName, sourceFileName }) => {
       const entry = metadata.functions.find((found) => found.id === id)!;
@@ -59,7 +60,7 @@ export async function catalogue(): Promise<CellFunction[]> {
           optional: parameter.optional ?? false,
           choices: choicesOf.get(parameter.customEnumId ?? "") ?? [],
         })),
-        example: exampleOf.get(functionName) ?? "",
+        ...tagsOf.get(functionName)!,
       };
     })
     .sort((a, b) => (a.id < b.id ? -1 : 1));
@@ -71,13 +72,19 @@ async function generated() {
   return result;
 }
 
-/** Export name and example of each function that a file declares. */
-function* examplesIn(file: string): Generator<[string, string]> {
+type Tags = Pick<CellFunction, "returns" | "example">;
+
+/** What the metadata tool leaves out: of each function that a file declares, what it returns and its example. */
+function* tagsIn(file: string): Generator<[exported: string, tags: Tags]> {
   const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.ES2022, true);
   for (const node of source.statements) {
     if (!ts.isFunctionDeclaration(node) || !node.name) continue;
-    const tag = ts.getJSDocTags(node).find(({ tagName }) => tagName.text === "example");
-    if (tag) yield [node.name.text, oneLine(ts.getTextOfJSDocComment(tag.comment) ?? "")];
+    const tags = ts.getJSDocTags(node);
+    const textOf = (name: string) => {
+      const tag = tags.find(({ tagName }) => tagName.text === name);
+      return oneLine(ts.getTextOfJSDocComment(tag?.comment) ?? "");
+    };
+    yield [node.name.text, { returns: textOf("returns"), example: textOf("example") }];
   }
 }
 

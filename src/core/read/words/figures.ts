@@ -1,0 +1,130 @@
+import { type Unit, unitNamed } from "../../quantity/notation/units.js";
+import type { Token } from "./tokens.js";
+import type { Amount, Figure, Join } from "./words.js";
+
+/** Unit words that are also plain words or letters: they count only when written to the number, or as capitals. */
+const ONLY_GLUED = new Set(["a", "c", "e", "in", "r", "f"]);
+const ONLY_GLUED_CAPITALS = new Set(["C", "E", "R"]);
+
+const touches = (a: Token | undefined, b: Token | undefined) => a !== undefined && b !== undefined && a.end === b.start;
+
+/** The unit printed at a token (behind `number`), and where it ends. */
+export function unitAt(tokens: readonly Token[], at: number): { unit: Unit; to: number } | null {
+  const isHyphen = tokens[at]?.text === "-" && touches(tokens[at - 1], tokens[at]);
+  const start = isHyphen ? at + 1 : at;
+  const word = tokens[start];
+  if (word?.type !== "word") return null;
+  if (!touches(tokens[at - 1], tokens[at]) && isPlainWord(word)) return null;
+  const unit = unitNamed(word.key.length === 1 ? word.text : word.key);
+  if (!unit || unit.measure === "ratio") return null;
+  return withSecondWord(tokens, start + 1, unit);
+}
+
+const isPlainWord = (word: Token) => ONLY_GLUED.has(word.text) || ONLY_GLUED_CAPITALS.has(word.text);
+
+/** "K ohms", "meg. ohm", "M Ω": the prefix's measure is told by the next word. */
+function withSecondWord(tokens: readonly Token[], at: number, unit: Unit): { unit: Unit; to: number } {
+  if (unit.measure !== null) return { unit, to: at };
+  let next = at;
+  while (tokens[next]?.text === "-" || tokens[next]?.text === ".") next++;
+  const word = tokens[next];
+  const second = word?.type === "word" ? unitNamed(word.key) : undefined;
+  const isUnit = second && second.factor === 1 && (second.measure === "ohm" || second.measure === "farad");
+  const isSpelled = isUnit && word!.key.length > 1;
+  return isSpelled || (isUnit && touches(tokens[next - 1], word))
+    ? { unit: { ...unit, measure: second.measure }, to: next + 1 }
+    : { unit, to: at };
+}
+
+/** The figure that starts at a token: a number, a mixed number, a spelled-out number, with its unit. */
+export function figureAt(tokens: readonly Token[], at: number): Figure | null {
+  const token = tokens[at];
+  if (token?.type !== "number") return null;
+  if (token.unit) return { number: token.value, unit: token.unit, from: at, to: at + 1 };
+  const mixed = mixedAt(tokens, at);
+  const number = mixed?.number ?? token.value;
+  const next = mixed?.to ?? at + 1;
+  const found = unitAt(tokens, next);
+  return { number, unit: found?.unit ?? null, from: at, to: found?.to ?? next };
+}
+
+const LARGEST_WHOLE = 12;
+
+/** A whole number and a fraction of it (1 1/2 meg, 1-13/16 in.); not 270 1/4W, where the fraction is the watts. */
+function mixedAt(tokens: readonly Token[], at: number): { number: number; to: number } | null {
+  const whole = tokens[at]!;
+  const hyphen =
+    tokens[at + 1]?.text === "-" && touches(whole, tokens[at + 1]) && touches(tokens[at + 1], tokens[at + 2]);
+  const to = hyphen ? at + 2 : at + 1;
+  const fraction = tokens[to];
+  if (whole.fraction || !Number.isInteger(whole.value) || whole.value > LARGEST_WHOLE) return null;
+  if (fraction?.type !== "number" || !fraction.fraction || fraction.value >= 1) return null;
+  if (unitAt(tokens, to + 1)?.unit.measure === "watt") return null;
+  return { number: whole.value + fraction.value, to: to + 1 };
+}
+
+const JOINS: Readonly<Record<string, Join>> = {
+  to: "range", thru: "range", through: "range", bis: "range", "…": "range", "...": "range",
+  or: "or", oder: "or",
+  "/": "list", "&": "list", "+": "list", and: "list", und: "list", x: "list", "×": "list",
+  "-": "range", "–": "range", "—": "range",
+}; // biome-ignore format: a table
+
+/** The joining sign or word at a token and where the next figure starts, or null. */
+function joinAt(tokens: readonly Token[], at: number): { joiner: string; to: number } | null {
+  const token = tokens[at];
+  if (!token) return null;
+  if (token.text === "." && tokens[at + 1]?.text === "." && tokens[at + 2]?.text === ".")
+    return { joiner: "...", to: at + 3 };
+  if (!(token.key in JOINS)) return null;
+  const isSign = token.key === "-" || token.key === "+" || token.key === "–";
+  const isTolerance = isSign && !touches(tokens[at - 1], token) && touches(token, tokens[at + 1]);
+  return isTolerance ? null : { joiner: token.key, to: at + 1 };
+}
+
+/** The amount that starts at a token: figures as far as they hang together. */
+export function amountAt(tokens: readonly Token[], at: number): Amount | null {
+  const first = figureAt(tokens, at);
+  if (!first) return null;
+  const figures = [first];
+  let joiner = "";
+  let to = first.to;
+  for (;;) {
+    const skip =
+      tokens[to]?.text === "." && tokens[to + 1]?.text !== "." && (tokens[to + 1]?.key ?? "") in JOINS ? 1 : 0;
+    const join = joinAt(tokens, to + skip);
+    const next = join && figureAt(tokens, join.to);
+    if (!join || !next || !sameSort(figures.at(-1)!, next, join.joiner)) break;
+    figures.push(next);
+    joiner = joiner || join.joiner;
+    to = next.to;
+  }
+  return { figures: spreadUnits(figures), join: joinOf(figures, joiner), joiner, from: at, to, aside: null };
+}
+
+/** Figures of one amount measure the same thing: 1.8k/1W is a value and its watts. A bare figure joins any. */
+function sameSort(a: Figure, b: Figure, joiner: string): boolean {
+  if (joiner === "x" || joiner === "×") return b.unit?.measure !== "metre";
+  if (!a.unit || !b.unit) return true;
+  return a.unit.measure === b.unit.measure || a.unit.measure === null || b.unit.measure === null;
+}
+
+function joinOf(figures: readonly Figure[], joiner: string): Join {
+  if (figures.length === 1) return "one";
+  const join = JOINS[joiner]!;
+  if (join !== "range") return join;
+  const isSpan =
+    figures.length === 2 && figures[0]!.number * factor(figures[0]!) < figures[1]!.number * factor(figures[1]!);
+  return isSpan || joiner.length > 1 ? "range" : "list";
+}
+
+const factor = (figure: Figure) => figure.unit?.factor ?? 1;
+
+/** A unit printed once holds for the figures before it (20 TO 140UF), else for those behind it. */
+function spreadUnits(figures: readonly Figure[]): Figure[] {
+  const spread = [...figures];
+  for (let i = spread.length - 2; i >= 0; i--)
+    spread[i] = { ...spread[i]!, unit: spread[i]!.unit ?? spread[i + 1]!.unit };
+  for (let i = 1; i < spread.length; i++) spread[i] = { ...spread[i]!, unit: spread[i]!.unit ?? spread[i - 1]!.unit };
+  return spread;
+}

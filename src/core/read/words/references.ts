@@ -1,0 +1,26 @@
+import type { Meaning } from "./phrases.js";
+import type { Token } from "./tokens.js";
+import type { Reference } from "./words.js";
+
+const ONE_DESIGNATOR = /^[A-Za-zÄÖÜäöü]{1,4}\d{1,4}[A-Za-z]?$/;
+
+/** The one designator that starts at a token (R12, C-01, SP-1) and where it ends, or null. */
+export function designatorAt(tokens: readonly Token[], at: number): { designator: string; to: number } | null {
+  const token = tokens[at];
+  if (token?.type === "code" && ONE_DESIGNATOR.test(token.text)) return { designator: token.text, to: at + 1 };
+  const [hyphen, number] = [tokens[at + 1], tokens[at + 2]];
+  if (token?.type !== "word" || token.text.length > 4 || number?.type !== "number") return null;
+  const isWhole = hyphen?.text === "-" && token.end === hyphen.start && hyphen.end === number.start;
+  if (!isWhole || !/^\d+$/.test(number.text)) return null;
+  return { designator: `${token.text}-${number.text}`, to: at + 3 };
+}
+
+/** Other parts that a text names as the same, or as what the part belongs to. */
+export function referencesOf(tokens: readonly Token[], meanings: readonly Meaning[]): Reference[] {
+  return meanings.flatMap((meaning) => {
+    if (meaning.field !== "reference") return [];
+    const found = designatorAt(tokens, meaning.to);
+    if (!found) return [];
+    return [{ as: meaning.value as Reference["as"], designator: found.designator, from: meaning.from, to: found.to }];
+  });
+}

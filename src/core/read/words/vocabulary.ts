@@ -1,0 +1,163 @@
+/** TABLE: the words of parts lists and what they mean; English and German, 1930 to today. A phrase is written without dots and hyphens. */
+
+/**
+ * What a phrase says. `kind` is the noun of the thing; `turns` are words that make a resistor a potentiometer; `other` a noun
+ * that makes the thing none of our kinds; `mark` and `aside` tell how the amounts around them are meant.
+ */
+export type Field =
+  | "kind"
+  | "turns"
+  | "other"
+  | "construction"
+  | "dielectric"
+  | "taper"
+  | "tolerance"
+  | "coefficient"
+  | "mark"
+  | "aside"
+  | "reference"
+  | "count"
+  | "shape";
+
+/** field, what it says, phrases separated by "|" */
+export const VOCABULARY: readonly (readonly [field: Field, value: string, phrases: string])[] = [
+  [
+    "kind",
+    "resistor",
+    "resistor|resistors|resistance|resistances|res|resist|festwiderstand|festwiderstände|widerstand|widerstände|bleeder|dropper",
+  ],
+  [
+    "kind",
+    "capacitor",
+    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacitance|kondensator|kondensatoren|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|becher|feedthru capacitor",
+  ],
+  [
+    "kind",
+    "potentiometer",
+    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|regler|poti|preset|hum balance|trimpot|pre set",
+  ],
+  ["kind", "thermistor", "thermistor|thermistors|ntc|ptc|heissleiter|heißleiter|surge limiter"],
+  [
+    "kind",
+    "network",
+    "network|networks|printed circuit|couplate|printed unit|printed audio unit|filter unit|rc network|packaged circuit|integrator",
+  ],
+  [
+    "kind",
+    "inductor",
+    "coil|coils|choke|chokes|inductor|inductors|reactor|reactors|inductance|spule|drossel|siebdrossel|hf drossel|loop antenna|antenna loop|ferritstabspule|speaker field|trap|toroid",
+  ],
+  [
+    "kind",
+    "transformer",
+    "transformer|transformers|trans|xfmr|netztransformator|transformator|übertrager|ausgangsübertrager|netztrafo|trafo",
+  ],
+  ["kind", "rectifier", "rectifier|rectifiers|diode|diodes|selengleichrichter|gleichrichter"],
+  ["kind", "fuse", "fuse|fuses|sicherung|feinsicherung|fuse link"],
+  ["kind", "lamp", "lamp|lamps|pilot light|pilot lights|bulb|bulbs|dial light|skalenlampe|glimmlampe|neon"],
+  [
+    "kind",
+    "tube",
+    "tube|tubes|valve|valves|röhre|röhren|pentode|pentodes|triode|triodes|tetrode|tetrodes|double triode|double triodes",
+  ],
+  ["kind", "switch", "switch|switches|sw|toggle|netzschalter|schalter"],
+  [
+    "other",
+    "",
+    "clamp|knob|knobs|socket|sockets|board|wafer|screw|screws|nut|nuts|lockwasher|lockwashers|washer|grommet|grommets|cord|plug|jack|jacks|holder|valveholder|valveholders|connector|crystal|xtal|relay|meter|speaker|vibrator|battery|cone|bracket|shield|terminal|terminal board|strip board|mounting|transistor|transistors|core|spark gap|handset|microphone|lug|lugs|spring|dial|cabinet|knopf|fassung|stecker|buchse|quarz|lautsprecher|instrument|tape|insulation|post|posts|binding post",
+  ],
+  [
+    "construction",
+    "composition",
+    "composition|comp|carbon|carbon composition|carbon comp|massewiderstand|fixed composition|molded carbon|solid carbon|insulated carbon|cc|kohlemasse",
+  ],
+  [
+    "construction",
+    "carbon-film",
+    "carbon film|deposited carbon|deposited carbon film|depos carbon|dep carbon|cracked carbon|high stab carbon film|high stability carbon|schichtwiderstand|kohleschicht|kohleschichtwiderstand|hi stab|cf",
+  ],
+  [
+    "construction",
+    "metal-film",
+    "metal film|metalfilm|metallschicht|metallschichtwiderstand|metallfilm|mf|fixed mf|fxd mf",
+  ],
+  ["construction", "film", "metal oxide|metal oxide film|oxide film|metalloxid|film|fixed film|tin oxide|mox"],
+  [
+    "construction",
+    "wirewound",
+    "wire wound|wirewound|ww|wire wd|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm|metal clad",
+  ],
+  [
+    "dielectric",
+    "paper",
+    "paper|tubular paper|paper tubular|papier|metallised paper|metallized paper|metalized paper|metallpapier|mp|molded paper|moulded paper|paper dielectric|wax paper|waxed paper|wax",
+  ],
+  ["dielectric", "mica", "mica|micas|glimmer|glimmerkondensator|mica dielectric|moulded mica|molded mica"],
+  ["dielectric", "silver-mica", "silver mica|silvered mica|silver micas|silvered micas|sm|silverglimmer|dipped mica"],
+  [
+    "dielectric",
+    "ceramic",
+    "ceramic|ceramics|cer|ceram|keramik|keramikkondensator|keramisch|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
+  ],
+  [
+    "dielectric",
+    "electrolytic",
+    "electrolytic|electrolytics|elect|elec|electro|lytic|elko|becher elko|elyt|electrolytic dielectric|dry electrolytic|wet electrolytic",
+  ],
+  ["dielectric", "tantalum", "tantalum|tant|tantal|tantalytic"],
+  ["dielectric", "polyester", "polyester|mylar|mks|mkt|polyethylene terephthalate"],
+  ["dielectric", "polystyrene", "polystyrene|polystyrol|styroflex|styrol|poly styrene"],
+  ["dielectric", "film", "plastic film|kunstfolie|polypropylene|polypropylen|mkp|folie|plastic"],
+  ["dielectric", "oil", "oil|oil filled|oil paper|oil impregnated|öl"],
+  ["dielectric", "air", "air|luft|air spaced|air dielectric|air trimmer"],
+  ["taper", "linear", "linear|lin|linear taper|lin taper"],
+  ["taper", "audio", "audio|log|logarithmic|audio taper|log taper|logarithmisch|positiv log"],
+  ["taper", "reverse audio", "reverse audio|reverse log|rev log|reverse audio taper|antilog|c taper"],
+  ["tolerance", "5", "gold|gold band|gold fourth band"],
+  ["tolerance", "10", "silver|silver band"],
+  ["tolerance", "20", "no band|no fourth band|no colour band|no color band"],
+  ["tolerance", "gmv", "gmv|guaranteed minimum value|guaranteed minimum"],
+  [
+    "mark",
+    "not-fitted",
+    "not used|not fitted|not on this assy|not installed|omitted|omit|dni|dnp|deleted|entfällt|unused|no part|not assigned|not wired in|not supplied",
+  ],
+  [
+    "mark",
+    "selected",
+    "selected in test|selected at test|selected on test|selected in final test|select in test|select at test|select on test|sit|sat|sot|aot|factory selected|see table|see chart|to suit|beim abgleich ausgesucht|ausgesucht|selected for|selected value|value selected|adjust on test|adjusted on test|chosen in test|select for best",
+  ],
+  ["mark", "nominal", "nom|nominal|nominally"],
+  ["mark", "missing", "tbd|see note|unknown|na"],
+  ["mark", "fixed", "fixed|fxd|fixd|fest"],
+  ["mark", "variable", "variable|var|adjustable|adj|gang|two gang|three gang|four gang|2fach|3fach|tuning|rotor"],
+  [
+    "aside",
+    "next",
+    "tapped at|tapped|tap at|taps at|tap|taps|matched within|matched|within|linearity|wound on|shunted by|was|were|orig|original|originally|see also|replaces|for use with|in place of|instead of|primary|secondary|sec|pri|max temp|serial|after serial|formerly|marked",
+  ],
+  [
+    "aside",
+    "previous",
+    "test|peak|surge|dc resistance|resistance dc|cold resistance|dc|primary impedance|plate to plate|ct|center tapped|impedance|turns|turn|meter",
+  ],
+  ["aside", "either", "spitze"],
+  ["reference", "same", "same as|identical to|identical with|identical|like|as|wie|gleich|see"],
+  ["reference", "same-except", "same as except"],
+  [
+    "reference",
+    "part-of",
+    "part of|p o|pt of|section of|incl in|included in|inside|in can of|teil von|element of|mounted on|on|auf",
+  ],
+  ["reference", "with", "with|incl|includes|including|mit|matched to|consists of|and"],
+  [
+    "count",
+    "count",
+    "gang|section|sections|sect|pole|pos|position|positions|turn|turns|pin|prong|lug|required|req|used|off|band|bands|pi|deck|meg cycles|tube|tubes|pair|deg|stage|pieces|pcs|each|conductor|fach",
+  ],
+  [
+    "shape",
+    "",
+    "tubular|tub|molded|moulded|dry|wet|can|metal|bathtub|insulated|uninsulated|precision|general purpose|high voltage|hv|power|dual|dipped|axial|radial|noninductive|block|carton|standard|type|dielectric|flexible|strip|miniature|insul|adj|semi|moulded case|plug in|upright|inverted|trimming|osc|oscillator|antenna|rf|if|af|filter|smoothing|mains|output|input|line|bypass|by pass|feedthru|feed thru|feedthrough|buffer|padding|compression|fusible|carton",
+  ],
+];

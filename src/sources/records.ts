@@ -21,9 +21,13 @@ export function* recordsOf(lines: readonly string[], delimiter: string): Generat
   }
 }
 
+/** A cell between tabs that is nothing but a quote is the mark for "as above", no opening quote. */
+const hasDittoMark = (line: string, delimiter: string) =>
+  delimiter === "\t" && line.split(delimiter).some((cell) => cell.trim() === '"');
+
 function recordAt(lines: readonly string[], first: number, delimiter: string): TextRecord {
   const line = lines[first]!;
-  if (!line.includes('"')) return { cells: line.split(delimiter), first, lines: 1 };
+  if (!line.includes('"') || hasDittoMark(line, delimiter)) return { cells: line.split(delimiter), first, lines: 1 };
   let text = line;
   for (let count = 1; count <= MOST_LINES; count++) {
     const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline: "\n" });

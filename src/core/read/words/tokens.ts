@@ -91,7 +91,7 @@ function letterAsPoint(text: string, at: number, whole: number, letter: number, 
   const after = lettersEnd(text, end);
   const unit = POINT_LETTERS.test(word) && Number.isInteger(whole) ? unitNamed(word) : undefined;
   const outer = after > end ? unitNamed(text.slice(end, after)) : null;
-  if (!unit || outer === undefined) return token("code", text, at, alnumEnd(text, at));
+  if (!unit || outer === undefined) return token("code", text, at, alnumEnd(text, letter));
   const value = Number(`${whole}.${text.slice(digits, end)}`);
   return token("number", text, at, after, { value, unit: outer ? { ...unit, measure: outer.measure } : unit });
 }

@@ -1,0 +1,112 @@
+import { designatorsOf } from "../records/designators.js";
+import type { Strip } from "./pieces.js";
+import type { Head, Piece, Role, RowCell } from "./row.js";
+
+const SLACK = 2;
+const COMMON = 0.15;
+
+/**
+ * Where the columns under typed heads truly start: a head may be centred over its column, so each goes to the place in
+ * its reach at which most lines of the body have a piece.
+ */
+export function settleColumns(heads: readonly Head[], body: readonly Strip[]): Head[] {
+  const counts = new Map<number, number>();
+  for (const strip of body)
+    for (const piece of strip.pieces) counts.set(piece.start, (counts.get(piece.start) ?? 0) + 1);
+  const settled: Head[] = [];
+  heads.forEach((head, i) => {
+    const least = i === 0 ? 0 : settled[i - 1]!.start + SLACK + 1;
+    const reach = [...counts].filter(([start]) => start >= least && start <= head.end);
+    const best = reach.sort((a, b) => b[1] - a[1] || Math.abs(a[0] - head.start) - Math.abs(b[0] - head.start))[0];
+    const isCommon = best !== undefined && best[1] >= Math.max(2, body.length * COMMON);
+    settled.push(isCommon ? { ...head, start: best[0] } : head);
+  });
+  return settled;
+}
+
+const MOSTLY = 0.5;
+
+/** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
+export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
+  const shares = heads.map((head) => {
+    const texts = body.flatMap((strip) =>
+      strip.pieces.filter((piece) => piece.text.trim() && headOver(heads, strip, piece) === head),
+    );
+    return texts.filter((piece) => designatorsOf(piece.text)).length / Math.max(1, texts.length);
+  });
+  const named = heads.findIndex((head) => head.role === "designator");
+  const best = shares.indexOf(Math.max(...shares));
+  if (shares[best]! < MOSTLY || (named >= 0 && shares[named]! >= shares[best]! / 2)) return [...heads];
+  return heads.map((head, i) => {
+    if (i === best) return { ...head, role: "designator" };
+    return head.role === "designator" ? { ...head, role: "item" } : head;
+  });
+}
+
+/** The cells of a strip under heads: by index in tables, else by the last column that starts at or before the piece. */
+export function cellsUnder(heads: readonly Head[], strip: Strip): RowCell[] {
+  if (strip.form !== "gaps") return byIndex(heads, strip.pieces);
+  const price = heads.find((head) => head.role === "price");
+  const isPrice = (piece: Piece) => piece === strip.pieces.at(-1) && PRICE.test(piece.text);
+  const placed = strip.pieces.map((piece) => ({
+    piece,
+    head: price && isPrice(piece) ? price : headFor(heads, piece),
+  }));
+  const shifted = shiftLongDesignators(heads, placed);
+  return merge(shifted.map(({ piece, head }) => ({ role: head.role, text: piece.text, unit: head.unit })));
+}
+
+const PRICE = /^[$£]?\s?[\dOolIS]*[.,][\dOolIS]{2}$/;
+
+function byIndex(heads: readonly Head[], pieces: readonly Piece[]): RowCell[] {
+  return pieces.flatMap((piece) => {
+    const head = heads.find((candidate) => candidate.start === piece.start);
+    const text = piece.text.trim();
+    return text === "" ? [] : [{ role: head?.role ?? "remarks", text, unit: head?.unit ?? null }];
+  });
+}
+
+const headOver = (heads: readonly Head[], strip: Strip, piece: Piece) =>
+  strip.form === "gaps" ? headFor(heads, piece) : heads.find((head) => head.start === piece.start);
+
+const headFor = (heads: readonly Head[], piece: Piece) =>
+  heads.filter((head) => head.start <= piece.start + SLACK).at(-1) ?? heads[0]!;
+
+type Placed = { readonly piece: Piece; readonly head: Head };
+
+/** "R3,     R4   1833  Resistor": a designator list that runs into the next column pushes the rest on by one. */
+function shiftLongDesignators(heads: readonly Head[], placed: readonly Placed[]): readonly Placed[] {
+  const [first, second] = placed;
+  const isOpen = first?.head.role === "designator" && /,$/.test(first.piece.text);
+  if (!isOpen || second?.head.role === "designator" || !second || !designatorsOf(second.piece.text)) return placed;
+  const next = heads.indexOf(second.head);
+  return placed.map(({ piece, head }, i) => {
+    if (i === 0) return { piece, head };
+    if (i === 1) return { piece, head: first.head };
+    return { piece, head: heads[Math.min(next + i - 2, heads.indexOf(head))]! };
+  });
+}
+
+/** Pieces of one column belong together; they are joined by a blank. */
+function merge(cells: readonly RowCell[]): RowCell[] {
+  const merged: RowCell[] = [];
+  for (const cell of cells) {
+    const last = merged.at(-1);
+    if (last?.role === cell.role && last.unit === cell.unit)
+      merged[merged.length - 1] = { ...last, text: `${last.text} ${cell.text}` };
+    else merged.push(cell);
+  }
+  return merged;
+}
+
+/** What a part number looks like: letters and digits in groups, or a long number. */
+export const PART_NUMBER = /^(?=.*\d)(?:[A-Z0-9]{1,6}[-/.][A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|\d{5,})$/;
+
+/** The cells of a typed line without heads: designators, description, and a part number at the end. */
+export function cellsByContent(pieces: readonly Piece[]): RowCell[] {
+  const roles = pieces.map((piece, i): Role => {
+    if (i === 0 && designatorsOf(piece.text)) return "designator";
+    return i > 0 && PART_NUMBER.test(piece.text) ? "partNumber" : "description";
+  });
+  return merge(pieces.map((piece, i) => ({ role: roles[i]!, text: piece.text, unit: null })));
+}

@@ -1,0 +1,92 @@
+import { phrasesOf } from "../words/phrases.js";
+import { tokensOf } from "../words/tokens.js";
+
+/** Words that titles, notes and page heads hold, and names of sections do not. */
+const NEVER_IN_SECTION =
+  /\b(?:parts?|list|notes?|model|page|sheet|issued?|bulletin|manual|instructions?|inc|ltd|co|company|corp|prices?|replacement|schedule|rev|revised|drawn|title|table|errata|additions?|specifications?|warning|caution|description|symbols?|type|serial|service|data|folder|teile|blatt|stückliste)\b|[$%=@]/i;
+const FILLER = new Set([
+  "and",
+  "&",
+  "-",
+  "–",
+  "—",
+  ",",
+  ".",
+  "/",
+  ":",
+  "etc",
+  "miscellaneous",
+  "misc",
+  "hardware",
+  "other",
+  "und",
+  "(",
+  ")",
+  "fixed",
+  "verschiedenes",
+  "s",
+]);
+const CONTINUED = /\s*[([]?\s*\b(?:continued|contd|cont'd|cont|fortsetzung|forts)\b\.?\s*[)\]]?\s*$/i;
+
+/** Whether a heading only takes up an earlier one on a new page. */
+export const isContinued = (text: string) => CONTINUED.test(text);
+
+/** A heading without "(continued)" and marks of Markdown. */
+export const headingText = (text: string) =>
+  text
+    .replace(/^#+\s*/, "")
+    .replace(/^\*+|\*+$/g, "")
+    .replace(CONTINUED, "")
+    .replace(/\s+/g, " ")
+    .trim();
+
+/**
+ * Whether a line only names a kind of part: RESISTORS; Coils, Chokes and Transformers; MICA CONDENSERS, 500 VOLTS.
+ *
+ * What stands behind the first comma, dash or bracket may be anything: it states what all parts under it share.
+ */
+export function isKindHeading(text: string): boolean {
+  const plain = headingText(text);
+  if (plain.length > 70) return false;
+  const head = plain.split(/--|[:;(]|,\s*(?=\d)|\s-\s(?=\d)/)[0]!;
+  const tokens = tokensOf(head);
+  const meanings = phrasesOf(tokens);
+  const named = meanings.filter(
+    (meaning) => meaning.field !== "aside" && meaning.field !== "reference" && meaning.field !== "mark",
+  );
+  const isKnown = (at: number) =>
+    FILLER.has(tokens[at]!.key) || named.some((meaning) => meaning.from <= at && at < meaning.to);
+  const says = named.some(
+    (meaning) => meaning.field === "kind" || meaning.field === "other" || isPlural(tokens[meaning.from]!.key),
+  );
+  const misc =
+    tokens.length > 0 && tokens.every((token) => FILLER.has(token.key)) && /misc|hardware|versch/i.test(head);
+  return misc || (says && tokens.every((token, at) => token.type !== "number" && isKnown(at)));
+}
+
+const isPlural = (key: string) => key.length > 4 && key.endsWith("s");
+
+const LONGEST_NAME = 48;
+const MOST_WORDS = 6;
+
+/** The section that a heading names ("MAIN CHASSIS", "TUNER ASSEMBLY (820-T)"), or null when it is no such heading. */
+export function sectionName(text: string): string | null {
+  const plain = headingText(text)
+    .replace(/\s*\([^)]*\)\s*$/, "")
+    .replace(/[:.]$/, "")
+    .trim();
+  const abbreviated = headingText(text)
+    .replace(/\s*\([^)]*\)\s*$/, "")
+    .trim();
+  if (plain.length < 3 || plain.length > LONGEST_NAME || NEVER_IN_SECTION.test(plain)) return null;
+  if (plain.split(/\s+/).length > MOST_WORDS || /\d/.test(plain.replace(/\b(?:no|nr|#)?\.?\s?\d{1,2}\b/gi, "")))
+    return null;
+  if (!/^[A-ZÄÖÜ]/.test(plain) || /[,;]$/.test(plain) || /[a-z]\.$/.test(abbreviated)) return null;
+  return plain;
+}
+
+const PAGE =
+  /\b(?:page|sheet|blatt|seite)\s+(?:\d+|[a-z]+)\b|^[\s\-–—.(]*\d{1,4}[\s\-–—.)]*$|^[IVXLC]+\s*-\s*\d+$|\bcontinued on\b|^\(?\s*(?:over|continued|end of table|concluded)\s*\)?$|\bprinted in\b/i;
+
+/** Whether a line only serves the page: its number, "continued on page 22", "(over)". */
+export const isPageLine = (text: string) => PAGE.test(text.trim());

@@ -1,0 +1,89 @@
+/** TABLE: the words that head the columns of parts lists, and what the columns hold. */
+import { type Unit, unitNamed } from "../../quantity/notation/units.js";
+import { tokensOf } from "../words/tokens.js";
+import type { Head, Piece, Role } from "./row.js";
+
+/** Words of heads without dots and blanks at the ends; "|" parts them. */
+const HEADS: readonly (readonly [Role, string])[] = [
+  ["designator", "ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|diagram no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|schaltbild|kennzeichen"],
+  ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|beschreibung"],
+  ["value", "value|values|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|size|value or type|k ohms|kilohms|megohms"],
+  ["tolerance", "tol|tolerance|tols|toleranz|limits|%|tol %"],
+  ["watts", "watts|watt|wattage|power|w|leistung|belastbarkeit|watts rating"],
+  ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
+  ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|comment|specification|spec|characteristics"],
+  ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|no per unit|per set"],
+  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|teile nr|sach nr|sachnummer|replacement part no|service part no|factory no|part"],
+  ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
+  ["section", "location|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
+  ["remarks", "remarks|remark|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
+  ["price", "price|list price|list|net|net price|price each|each|preis|cost|unit price|list each"],
+  ["item", "item|item no|find|find no|line|line no|index|index no|no|lfd nr|nr|serial no"],
+]; // biome-ignore format: a table
+
+const ROLE_OF: ReadonlyMap<string, Role> = new Map(
+  [...HEADS].reverse().flatMap(([role, words]) => words.split("|").map((word) => [word, role] as const)),
+);
+
+/** A column for one variant of the set: "-11", "-01", "0". */
+const VARIANT = /^(?:-\d{1,3}|0)$/;
+
+const keyOf = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/(?<=[a-z])0(?=[a-z])/g, "o")
+    .replace(/±|\+-|\(.*?\)|\bin\b.*$/g, " ")
+    .replace(/[.:/'"*_,]|-(?=\s|$)/g, " ")
+    .replace(/-/g, " ")
+    .trim()
+    .replace(/\s+/g, " ");
+
+/** The role that a head's words give a column, or null. "Cap. in MF" is a value in microfarads. */
+export function roleOfHead(text: string): Role | null {
+  if (VARIANT.test(text.trim())) return "quantity";
+  if (text.includes("=")) return null;
+  const key = keyOf(text);
+  return ROLE_OF.get(key) ?? ROLE_OF.get(key.replace(/ /g, "")) ?? roleByUnit(text, key);
+}
+
+/** "Cap. mfd", "Res. ohms", "Watts max": the first word and the unit together. */
+function roleByUnit(text: string, key: string): Role | null {
+  const words = key.split(" ");
+  const unit = unitOfHead(text);
+  if (words.length > 3 || !unit?.measure) return null;
+  return ROLE_OF.get(words[0]!) ?? null;
+}
+
+/** The unit printed in a head: "Cap. in MF", "Value (uF)", "W.V.D.C.", "Tol. ±%". */
+export function unitOfHead(text: string): Unit | null {
+  if (text.includes("%")) return { measure: "ratio", factor: 0.01 };
+  for (const token of tokensOf(text)) {
+    const isUnit = token.type === "word" && (token.key.length > 1 || /^[VWF]$/.test(token.text)) && token.key !== "in";
+    const unit = isUnit ? unitNamed(token.key) : undefined;
+    if (unit?.measure && unit.measure !== "ampere") return unit;
+  }
+  return null;
+}
+
+const FEWEST = 2;
+
+/**
+ * The heads that a line's pieces are, or null when the line is no head: at least two known words, and no more strange
+ * pieces than known ones.
+ */
+export function headsOf(pieces: readonly Piece[]): Head[] | null {
+  const filled = pieces.filter((piece) => piece.text.trim() !== "");
+  const roles = filled.map((piece) => roleOfHead(piece.text));
+  const known = roles.filter((role) => role !== null).length;
+  const strong = roles.some(
+    (role) => role === "designator" || role === "description" || role === "value" || role === "item",
+  );
+  if (known < FEWEST || known * 2 < filled.length || !strong) return null;
+  return filled.map((piece, i) => ({
+    role: roles[i] ?? "remarks",
+    unit: unitOfHead(piece.text),
+    text: piece.text,
+    start: piece.start,
+    end: piece.start + piece.text.length,
+  }));
+}

@@ -1,0 +1,76 @@
+import { designatorsOf } from "../records/designators.js";
+import { isPageLine } from "./headings.js";
+import { headsOf } from "./heads.js";
+import type { Strip } from "./pieces.js";
+import type { Piece } from "./row.js";
+
+const SLACK = 2;
+
+/**
+ * The strips of a document with side-by-side panels put one below the other: the left panel of a page is read to its
+ * end before the right one. Strips of other documents come back as they are.
+ */
+export function unfoldPanels(strips: readonly Strip[]): Strip[] {
+  const unfolded: Strip[] = [];
+  let at = 0;
+  while (at < strips.length) {
+    const starts = panelStarts(strips[at]!);
+    if (starts.length < 2) {
+      unfolded.push(...pairsInLine(strips[at]!));
+      at++;
+      continue;
+    }
+    const end = blockEnd(strips, at);
+    const block = strips.slice(at, end);
+    starts.forEach((start, panel) => {
+      const stop = starts[panel + 1] ?? Number.POSITIVE_INFINITY;
+      unfolded.push(...block.map((strip) => panelOf(strip, start, stop)).filter((strip) => strip.pieces.length > 0));
+    });
+    at = end;
+  }
+  return unfolded;
+}
+
+/** Where the panels start: at each head of designators, when a head line has more than one. */
+function panelStarts(strip: Strip): number[] {
+  if (strip.form !== "gaps") return [];
+  const heads = headsOf(strip.pieces) ?? [];
+  return heads.filter((head) => head.role === "designator").map((head) => head.start);
+}
+
+/** A block of panels goes to the next page line, two blank lines, or the next head. */
+function blockEnd(strips: readonly Strip[], at: number): number {
+  for (let end = at + 1; end < strips.length; end++) {
+    const strip = strips[end]!;
+    const isBlank = (i: number) => (strips[i]?.text.trim() ?? "") === "";
+    const isFoot = strip.pieces.length > 0 && isPageLine(strip.text) && !/continued on/i.test(strip.text);
+    if (isFoot || panelStarts(strip).length > 1 || (isBlank(end) && isBlank(end + 1))) return end;
+  }
+  return strips.length;
+}
+
+function panelOf(strip: Strip, start: number, stop: number): Strip {
+  const pieces = strip.pieces.filter((piece) => piece.start >= start - SLACK && piece.start < stop - SLACK);
+  return { ...strip, pieces, text: pieces.map((piece) => piece.text).join("  ") };
+}
+
+/** A line that holds several parts without any head: "R1 47K    R11 2K2", "C3 ... 300V   R3 ...". */
+function pairsInLine(strip: Strip): Strip[] {
+  const { pieces } = strip;
+  if (strip.form !== "gaps" || !startsPart(pieces[0], pieces[1])) return [strip];
+  const starts = pieces.flatMap((piece, i) => (startsPart(piece, pieces[i + 1]) ? [i] : []));
+  if (starts.length < 2) return [strip];
+  return starts.map((from, i) => {
+    const own = pieces.slice(from, starts[i + 1]);
+    return { ...strip, pieces: own, text: own.map((piece) => piece.text).join("  ") };
+  });
+}
+
+/** A piece that is a designator with something behind it, or "R11 2K2" in one. */
+function startsPart(piece: Piece | undefined, next: Piece | undefined): boolean {
+  if (!piece) return false;
+  const alone = designatorsOf(piece.text);
+  if (alone) return next !== undefined && !designatorsOf(next.text) && !piece.text.endsWith(",");
+  const first = piece.text.split(" ", 1)[0]!;
+  return piece.text.length > first.length && designatorsOf(first) !== null && /^\S+\s+[\d.½¼]/.test(piece.text);
+}

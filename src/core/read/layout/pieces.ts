@@ -1,0 +1,68 @@
+import type { SourceLine } from "../sourceLine.js";
+import type { Piece } from "./row.js";
+
+/** A line with its pieces; `form` is how they were told apart: cells of a table, strokes drawn between, or gaps in a typed line. */
+export type Strip = {
+  readonly numbers: readonly number[];
+  readonly form: "cells" | "strokes" | "gaps";
+  readonly text: string;
+  readonly pieces: readonly Piece[];
+};
+
+const RULE = /^[\s\-=_+|*.:~–—]*$/;
+const GAP = / {2,}| ?\t ?|\s*\.{2,}\s*| \. |(?: \.){2,} ?/g;
+
+/** Whether a line holds nothing but strokes, dots or dashes. */
+export const isRule = (strip: Strip) => RULE.test(strip.text);
+
+/** A source line as a strip: blank cells are kept in tables, gaps and leaders part a typed line. */
+export function stripOf(line: SourceLine): Strip {
+  const numbers = Array.from({ length: line.text.split("\n").length }, (_, i) => line.number + i);
+  const text = line.text.replaceAll("\n", " ");
+  if (line.cells)
+    return { numbers, form: "cells", text, pieces: line.cells.map((cell, start) => ({ text: tidy(cell), start })) };
+  if (isDrawn(text)) return { numbers, form: "strokes", text, pieces: strokePieces(text) };
+  return { numbers, form: "gaps", text, pieces: gapPieces(text) };
+}
+
+const tidy = (cell: string) => cell.replace(/\s+/g, " ").trim();
+const isDrawn = (text: string) => /^\s*\|.*\|/.test(text) || (text.match(/\|/g)?.length ?? 0) >= 2;
+
+/**
+ * Cells between strokes; an emphasised or struck-through text of Markdown is read as meant. A stroke at the very start
+ * frames the table; one behind blanks bounds an empty first cell.
+ */
+function strokePieces(text: string): Piece[] {
+  const inner = /^\s?\|/.test(text) ? text.trim().replace(/^\||\|$/g, "") : text;
+  return inner.split("|").map((cell, start) => ({ text: plainMarkdown(cell).trimEnd(), start }));
+}
+
+const plainMarkdown = (text: string) =>
+  text
+    .replace(/~~[^~]*~~/g, " ")
+    .replace(/<br\s*\/?>/gi, " ")
+    .replace(/\*{1,2}([^*]+)\*{1,2}/g, "$1")
+    .replace(/`/g, "");
+
+/** Pieces of a typed line: parted by two blanks, a tab or leaders. */
+export function gapPieces(text: string): Piece[] {
+  const pieces: Piece[] = [];
+  let start = 0;
+  const push = (end: number) => {
+    const own = text.slice(start, end);
+    const lead = own.length - own.trimStart().length;
+    if (own.trim() !== "") pieces.push({ text: own.trim(), start: start + lead });
+  };
+  for (const gap of text.matchAll(GAP)) {
+    if (gap[0].includes(".") && isInsideNumber(text, gap.index, gap[0])) continue;
+    push(gap.index);
+    start = gap.index + gap[0].length;
+  }
+  push(text.length);
+  return pieces;
+}
+
+/** "3...30 pF" is a range, no leader. */
+function isInsideNumber(text: string, at: number, gap: string): boolean {
+  return gap === "..." && /\d/.test(text[at - 1] ?? "") && /\d/.test(text[at + 3] ?? "");
+}

@@ -1,0 +1,63 @@
+import { designatorsAt, designatorsOf } from "../records/designators.js";
+import { cellsByContent, cellsUnder, PART_NUMBER } from "./columns.js";
+import type { Strip } from "./pieces.js";
+import type { Head, Piece, RowCell } from "./row.js";
+
+const CHECK_BOX = /^\s*(?:\(\s?[xX]?\s?\)|\[\s?[xXe]?\s?\]|_{2,}|☐|☑|□)\s*/;
+const BOUND = /^\s*[:=]?\s*[-–=:,]?\s+/;
+
+/** A strip without the box to tick at its start; `ticked` tells whether there was one. */
+export function withoutBox(strip: Strip): { strip: Strip; ticked: boolean } {
+  const first = strip.pieces[0];
+  const box = first && CHECK_BOX.exec(first.text);
+  if (!first || !box) return { strip, ticked: false };
+  const rest = { text: first.text.slice(box[0].length), start: first.start + box[0].length };
+  const pieces = rest.text === "" ? strip.pieces.slice(1) : [rest, ...strip.pieces.slice(1)];
+  return { strip: { ...strip, pieces }, ticked: true };
+}
+
+/** The cells of a strip: under heads where there are some that fit, else by what the pieces look like. */
+export function cellsOf(strip: Strip, heads: readonly Head[] | null): RowCell[] {
+  const pieces = heads ? strip.pieces : strip.pieces.flatMap(looseDesignators);
+  if (!heads) return cellsByContent(pieces);
+  const cells = cellsUnder(heads, strip);
+  if (strip.form !== "gaps") return cells;
+  return fitsColumns(cells) ? splitRunOn(cells) : cellsInOrder(heads, strip.pieces);
+}
+
+/** "R1 470K" typed as one piece: the designators stand apart from the rest. */
+function looseDesignators(piece: Piece, index: number): Piece[] {
+  const found = index === 0 ? designatorsAt(piece.text) : null;
+  if (!found || found.end === piece.text.length) return [piece];
+  const bound = BOUND.exec(piece.text.slice(found.end));
+  if (!bound) return [piece];
+  const split = found.end + bound[0].length;
+  return [
+    { text: piece.text.slice(0, found.end), start: piece.start },
+    { text: piece.text.slice(split), start: piece.start + split },
+  ];
+}
+
+/** A designator cell that holds designators and more ("R9 10 ohms") gives the more to the description. */
+function splitRunOn(cells: readonly RowCell[]): RowCell[] {
+  const at = cells.findIndex((cell) => cell.role === "designator");
+  const text = cells[at]?.text ?? "";
+  const found = at < 0 || designatorsOf(text) ? null : designatorsAt(text);
+  const bound = found && /^\s*[-:=.]*\s+(?=\S)/.exec(text.slice(found.end));
+  if (!found || !bound || /^\s*(?:thru|to|and|&)\s*$/i.test(text.slice(found.end))) return [...cells];
+  const more = text.slice(found.end + bound[0].length);
+  const rest = { role: PART_NUMBER.test(more) ? "partNumber" : "description", text: more, unit: null } as const;
+  return cells.flatMap((cell, i) => (i === at ? [{ ...cell, text: text.slice(0, found.end) }, rest] : [cell]));
+}
+
+/** A typed line fits its columns unless a part number or a value has slid under the designators. */
+function fitsColumns(cells: readonly RowCell[]): boolean {
+  const text = cells.find((cell) => cell.role === "designator")?.text ?? "";
+  return !/^[A-Z]{1,3}-?\d+[A-Z]?\s+\S*\d{3,}-\d/.test(text);
+}
+
+/** Pieces given to the heads in order, for lines typed without regard to columns. */
+function cellsInOrder(heads: readonly Head[], pieces: readonly Piece[]): RowCell[] {
+  if (pieces.length !== heads.length) return cellsByContent(pieces);
+  return pieces.map((piece, i) => ({ role: heads[i]!.role, text: piece.text, unit: heads[i]!.unit }));
+}

@@ -1,0 +1,184 @@
+import { designatorsAt } from "../records/designators.js";
+import { goesOnWithList, isUnfinished, joinCells, type OpenRow, readsOn, textIn } from "./continuation.js";
+import { isContinued, isKindHeading, isPageLine, sectionName } from "./headings.js";
+import type { Strip } from "./pieces.js";
+import type { RowCell } from "./row.js";
+import { cellsOf, withoutBox } from "./splitCells.js";
+import { openRow, takeNote, type Walk } from "./walk.js";
+
+/** One line that is neither blank, rule nor head: a row, the rest of one, a heading, a note. */
+export function takeLine(walk: Walk, printed: Strip): void {
+  const { strip, ticked } = withoutBox(printed);
+  const cells = cellsOf(strip, walk.heads);
+  if (walk.errata || isFootnote(walk, strip)) takeRemark(walk, strip);
+  else if (isRestOfBroken(walk, strip)) extend(walk, strip, cells);
+  else if (takeNamedRow(walk, strip, cells) || takeHeading(walk, strip)) return;
+  else if (strip.form === "gaps" && isPageLine(strip.text)) takePageLine(walk, strip);
+  else if (!ticked && isRest(walk, strip, cells)) extend(walk, strip, cells);
+  else if (isNamelessPart(walk, strip, cells, ticked)) openRow(walk, strip, cells);
+  else takeOther(walk, strip);
+}
+
+/** A line that serves the page parts what stands above it from what follows, as a blank line does. */
+function takePageLine(walk: Walk, strip: Strip): void {
+  walk.furniture.push(...strip.numbers);
+  walk.blank = true;
+}
+
+const OPEN_END = /\s*(?:,|&|\bthru|\bto|\band|-)\s*$/i;
+
+/** Rows that begin with designators, and lines that go on with the list of designators above. */
+function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
+  const text = textIn(cells, "designator");
+  const above = walk.open ? textIn(walk.open.cells, "designator") : "";
+  if (text !== "" && walk.open && goesOnWithList(above, text)) {
+    extend(walk, strip, cells);
+    return true;
+  }
+  if (text !== "" && (walk.readName(text) ?? walk.readName(text.replace(OPEN_END, "")))) {
+    if (cells.length === 1 && isPageLine(strip.text)) return false;
+    openRow(walk, strip, cells);
+    return true;
+  }
+  const own = text === "" && walk.open ? sectionRow(above, cells) : null;
+  if (own) openRow(walk, strip, own);
+  return own !== null;
+}
+
+/** "  C12A  40 mf., 150 volts" under C12: a section of the can above on a line of its own. */
+function sectionRow(above: string, cells: readonly RowCell[]): RowCell[] | null {
+  const at = cells.findIndex((cell) => cell.role === "description");
+  const text = cells[at]?.text ?? "";
+  const found = designatorsAt(text);
+  const name = found?.names.length === 1 ? found.names[0]! : "";
+  const isSection = /[A-F]$/.test(name) && above.startsWith(name.slice(0, -1)) && found!.end < text.length;
+  if (!isSection) return null;
+  const rest = { ...cells[at]!, text: text.slice(found!.end).trim() };
+  return [{ role: "designator", text: name, unit: null }, ...cells.map((cell, i) => (i === at ? rest : cell))];
+}
+
+function extend(walk: Walk, strip: Strip, cells: readonly RowCell[]): void {
+  const open = walk.open!;
+  open.cells = joinCells(open.cells, isBrokenUp(open, strip) ? cellsOfBroken(open.cells, strip) : cells);
+  walk.open!.lines.push(...strip.numbers);
+}
+
+/** The cells of a broken-up entry: the first word with figures is its number to order by, the rest describes it. */
+function cellsOfBroken(above: readonly RowCell[], strip: Strip): RowCell[] {
+  return strip.pieces.map((piece, i): RowCell => {
+    const isNumber = hasNoPartNumber(above) && !piece.text.includes(" ") && /\d/.test(piece.text);
+    const isPrice = i > 0 && i === strip.pieces.length - 1;
+    return { role: isNumber ? "partNumber" : isPrice ? "price" : "description", text: piece.text, unit: null };
+  });
+}
+
+const ERRATA = /^(?:errat|corrections?\b|addend|additions)/i;
+const MOST_INDENT = 8;
+const SLACK = 2;
+
+/** Headings: of kinds of parts, of sections, of errata. */
+function takeHeading(walk: Walk, strip: Strip): boolean {
+  const filled = strip.pieces.filter((piece, i) => piece.text.trim() !== "" && (i === 0 || !isBracketed(piece.text)));
+  const text = filled[0]!.text.trim();
+  if (ERRATA.test(text) && !/[.]$/.test(text)) {
+    walk.errata = true;
+    walk.open = null;
+    walk.furniture.push(...strip.numbers);
+    return true;
+  }
+  if (filled.length !== 1 || /,$/.test(text) || !standsAsHeading(walk, strip)) return false;
+  const isTitle = /^#\s/.test(text);
+  const kind = isKindHeading(text);
+  const section = kind || isTitle ? null : sectionName(text);
+  if (!kind && section === null) return false;
+  if (kind) walk.heading = text;
+  else [walk.pending, walk.heading] = [{ name: section!, afterHead: walk.heads !== null }, null];
+  if (!isContinued(text)) walk.open = null;
+  walk.furniture.push(...strip.numbers);
+  return true;
+}
+
+const isBracketed = (text: string) => /^\(.*\)$/.test(text.trim());
+
+/** A heading stands apart: after a blank line, out of the description's column, or centred in a drawn cell. */
+function standsAsHeading(walk: Walk, strip: Strip): boolean {
+  const piece = strip.pieces.find((candidate) => candidate.text.trim() !== "")!;
+  if (strip.form === "cells") return true;
+  if (strip.form === "strokes") return /^\s{4,}/.test(piece.text);
+  if (walk.open === null || walk.blank || walk.apart) return true;
+  const text = walk.heads?.find((head) => head.role === "description") ?? walk.heads?.[1];
+  return text !== undefined && (piece.start < text.start - SLACK || piece.start > text.start + MOST_INDENT);
+}
+
+/** Whether a line without designators is the rest of the row above. */
+function isRest(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
+  const open = walk.open;
+  if (!open || strip.form === "cells") return false;
+  if (textIn(cells, "designator") !== "") return false;
+  const lacks = hasNoPartNumber(open.cells) && textIn(cells, "partNumber") !== "";
+  const text = textIn(cells, "description") || textIn(cells, "use");
+  const above = textIn(open.cells, "description");
+  if (walk.blank || walk.apart) return lacks && isUnfinished(above);
+  if (standsAsHeading(walk, strip) && cells.length === 1 && walk.heads && strip.form === "gaps") return false;
+  if (textIn(cells, "partNumber") === "") return true;
+  return lacks && (isUnfinished(above) || readsOn(text));
+}
+
+/** An entry with one cell a line: its first line holds nothing but the designator, the rest begin at the same place. */
+const isBrokenUp = (open: OpenRow, strip: Strip) =>
+  open.broken && strip.form === "gaps" && strip.pieces[0]!.start === 0;
+
+const isRestOfBroken = (walk: Walk, strip: Strip) =>
+  walk.open !== null &&
+  !walk.blank &&
+  !walk.apart &&
+  isBrokenUp(walk.open, strip) &&
+  !walk.readName(strip.pieces[0]!.text);
+
+const hasNoPartNumber = (cells: readonly RowCell[]) => textIn(cells, "partNumber") === "";
+
+/** A part without designator: a line of its own with a number to order it by, a count, a price, or a box to tick. */
+function isNamelessPart(walk: Walk, strip: Strip, cells: readonly RowCell[], ticked: boolean): boolean {
+  if (ticked) return true;
+  const has = (role: RowCell["role"]) => textIn(cells, role) !== "";
+  if (!has("description") && !has("value")) return false;
+  const isListed = has("partNumber") || has("price") || has("quantity");
+  if (walk.heads && !walk.heads.some((head) => head.role === "designator")) return isListed || strip.form === "cells";
+  if (textIn(cells, "designator") !== "") return false;
+  return walk.heads ? isListed : has("partNumber") && walk.rows.length > 0 && strip.pieces.length > 1;
+}
+
+const REMARK = /^(?:[-*•]\s+|\*{1,2}\s*)\S/;
+
+const isFootnote = (walk: Walk, strip: Strip) =>
+  walk.rows.length > 0 && /^[*†‡]\s*\S/.test(strip.pieces[0]?.text ?? "");
+
+const FEWEST_WORDS_OF_NOTE = 6;
+
+/** Remarks on parts, notes, titles: all that is left. */
+function takeOther(walk: Walk, strip: Strip): void {
+  const text = strip.pieces
+    .map((piece) => piece.text.trim())
+    .filter(Boolean)
+    .join("  ");
+  if (REMARK.test(text) && walk.rows.length > 0) {
+    takeRemark(walk, strip);
+    return;
+  }
+  const isBracket = /^\(.*\)$/.test(text.trim());
+  const isNote = /[.:]$/.test(text.trim()) || text.split(/\s+/).length >= FEWEST_WORDS_OF_NOTE;
+  takeNote(walk, strip, text);
+  if (!isBracket && !isNote && strip.form !== "cells") walk.pending = null;
+  if (!isBracket) walk.apart = true;
+}
+
+/** A remark goes on over lines that read on. */
+function takeRemark(walk: Walk, strip: Strip): void {
+  const text = strip.pieces.map((piece) => piece.text.trim()).join(" ");
+  const last = walk.remarks.at(-1);
+  walk.furniture.push(...strip.numbers);
+  if (last && !walk.blank && last.lines.at(-1) === strip.numbers[0]! - 1 && readsOn(text) && !/^[-*•]/.test(text)) {
+    last.text = `${last.text} ${text}`;
+    last.lines.push(...strip.numbers);
+  } else walk.remarks.push({ lines: [...strip.numbers], text, section: walk.section });
+}

@@ -1,0 +1,129 @@
+/** Designators read from a text: the names written out one by one, and where they end. */
+export type Designators = { readonly names: readonly string[]; readonly end: number };
+
+const NAME = /(?:([A-Z])-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})([A-Za-z]?)(?![A-Za-z0-9%µΩ])/y;
+const NUMBER = /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩ]|meg|ohms?|m?mfd?|[up]f)(?![a-z]))/y;
+const SUFFIX = /([A-F])(?![A-Za-z0-9])/y;
+const SUFFIXES = /\s?([A-F]{2,6})(?![A-Za-z0-9])/y;
+const RANGE = /\s*(?:THRU|thru|Thru|TO|to|through|bis|-|–|—|\.\.\.|…)\s*/y;
+const SEPARATOR = /\s*(?:,\s*(?:and|AND|und|&)?|&|\+|;|\/|\band\b|\bAND\b|\bund\b)\s*/y;
+const BLANK = /\s+/y;
+const EXCEPT = /\s*\(?\s*(?:except|less|without|ohne)\s+([^)]*)\)?/iy;
+
+type Name = {
+  readonly prefix: string;
+  readonly letters: string;
+  readonly hyphen: string;
+  readonly digits: string;
+  readonly suffix: string;
+};
+
+const LONGEST_RANGE = 2000;
+
+/**
+ * The designators that stand at `at`, or null: R12, C-10, C12A/B, R1 THRU R12, R18,27,45, A-R193 THRU A-R208, C6 ABCD.
+ *
+ * Written out as printed, without blanks. A number or letter alone goes on from the name before it.
+ */
+export function designatorsAt(text: string, at = 0): Designators | null {
+  const first = nameAt(text, at);
+  if (!first) return null;
+  const names: string[] = [];
+  let [last, end] = [first.name, first.end];
+  for (;;) {
+    const range = rangeAt(text, end, last);
+    names.push(...(range?.names ?? [spell(last)]));
+    end = range?.end ?? end;
+    last = range?.last ?? last;
+    const suffixes = range ? null : suffixesAt(text, end, last);
+    if (suffixes) names.splice(-1, 1, ...suffixes.names);
+    end = suffixes?.end ?? end;
+    const next = nextAt(text, end, last);
+    if (!next) break;
+    [last, end] = [next.name, next.end];
+  }
+  return without(text, names, end);
+}
+
+/** The designators that a whole text consists of, or null when it holds anything else. */
+export function designatorsOf(text: string): readonly string[] | null {
+  const trimmed = text.trim().replace(/[,.:;]+$/, "");
+  const found = designatorsAt(trimmed);
+  return found && found.end === trimmed.length ? found.names : null;
+}
+
+function nameAt(text: string, at: number): { name: Name; end: number } | null {
+  NAME.lastIndex = at;
+  const match = NAME.exec(text);
+  if (!match) return null;
+  const [all, prefix = "", letters = "", hyphen = "", digits = "", suffix = ""] = match;
+  return { name: { prefix, letters, hyphen, digits, suffix }, end: at + all.length };
+}
+
+const spell = (name: Name) =>
+  (name.prefix ? `${name.prefix}-` : "") + name.letters + name.hyphen + name.digits + name.suffix;
+
+/** A name that leaves out what it shares with the one before it: R18,27,45; C12A,B,C. */
+function shortAt(text: string, at: number, last: Name): { name: Name; end: number } | null {
+  NUMBER.lastIndex = at;
+  const number = NUMBER.exec(text);
+  if (number) return { name: { ...last, digits: number[2]!, suffix: number[3]! }, end: at + number[0].length };
+  SUFFIX.lastIndex = at;
+  const suffix = SUFFIX.exec(text);
+  return suffix && last.suffix ? { name: { ...last, suffix: suffix[1]! }, end: at + suffix[0].length } : null;
+}
+
+/** The next name of a list: behind a separator in full or short, behind a blank in full only. */
+function nextAt(text: string, at: number, last: Name): { name: Name; end: number } | null {
+  SEPARATOR.lastIndex = at;
+  const separator = SEPARATOR.exec(text);
+  if (separator) return nameAt(text, at + separator[0].length) ?? shortAt(text, at + separator[0].length, last);
+  BLANK.lastIndex = at;
+  const blank = BLANK.exec(text);
+  return blank ? nameAt(text, at + blank[0].length) : null;
+}
+
+type Range = { readonly names: string[]; readonly last: Name; readonly end: number };
+
+/** The rest of a range: "THRU R12", "-27", "A-D"; by numbers or by letters. */
+function rangeAt(text: string, at: number, first: Name): Range | null {
+  RANGE.lastIndex = at;
+  const joint = RANGE.exec(text);
+  if (!joint) return null;
+  const to = at + joint[0].length;
+  const found = nameAt(text, to) ?? shortAt(text, to, first);
+  if (!found || found.name.letters !== first.letters) return null;
+  const names = found.name.digits === first.digits ? byLetter(first, found.name) : byNumber(first, found.name);
+  return names && { names, last: found.name, end: found.end };
+}
+
+function byNumber(first: Name, last: Name): string[] | null {
+  const [from, to] = [Number(first.digits), Number(last.digits)];
+  if (to <= from || to - from > LONGEST_RANGE) return null;
+  const width = first.digits.startsWith("0") ? first.digits.length : 0;
+  return Array.from({ length: to - from + 1 }, (_, i) =>
+    spell({ ...first, digits: String(from + i).padStart(width, "0") }),
+  );
+}
+
+function byLetter(first: Name, last: Name): string[] | null {
+  const [from, to] = [first.suffix.charCodeAt(0), last.suffix.charCodeAt(0)];
+  if (!(to > from)) return null;
+  return Array.from({ length: to - from + 1 }, (_, i) => spell({ ...first, suffix: String.fromCharCode(from + i) }));
+}
+
+/** "C6 ABCD": letters of a can written together. */
+function suffixesAt(text: string, at: number, last: Name): { names: string[]; end: number } | null {
+  SUFFIXES.lastIndex = at;
+  const match = last.suffix ? null : SUFFIXES.exec(text);
+  if (!match || !"ABCDEF".startsWith(match[1]!)) return null;
+  return { names: [...match[1]!].map((suffix) => spell({ ...last, suffix })), end: at + match[0].length };
+}
+
+/** "R-9 THRU R-12 (except R-11)". */
+function without(text: string, names: readonly string[], end: number): Designators {
+  EXCEPT.lastIndex = end;
+  const match = EXCEPT.exec(text);
+  const left = match && designatorsOf(match[1]!);
+  return left ? { names: names.filter((name) => !left.includes(name)), end: end + match[0].length } : { names, end };
+}

@@ -1,21 +1,47 @@
 import type { Token } from "./tokens.js";
 import type { ColourReading } from "./words.js";
 
-/** Colours as digits, IEC 60062:2016. */
-const DIGITS: Readonly<Record<string, number>> = {
-  black: 0, brown: 1, red: 2, orange: 3, yellow: 4, green: 5, blue: 6, violet: 7, purple: 7, gray: 8, grey: 8, white: 9,
-}; // biome-ignore format: a table
-const TOLERANCES: Readonly<Record<string, number>> = { gold: 0.05, silver: 0.1, brown: 0.01, red: 0.02 };
+/** Colours as digits, with the short forms that are written on drawers, IEC 60062:2016. */
+const NAMES: readonly (readonly [names: string, digit: number])[] = [
+  ["black blk bk", 0],
+  ["brown brn bn", 1],
+  ["red rd", 2],
+  ["orange orn org or", 3],
+  ["yellow yel ye", 4],
+  ["green grn gn", 5],
+  ["blue blu bl bu", 6],
+  ["violet vio purple pur", 7],
+  ["gray grey gry gy", 8],
+  ["white wht wh", 9],
+];
+const DIGITS: ReadonlyMap<string, number> = new Map(
+  NAMES.flatMap(([names, digit]) => names.split(" ").map((name) => [name, digit] as const)),
+);
+const TOLERANCES: Readonly<Record<string, number>> = {
+  gold: 0.05,
+  gld: 0.05,
+  silver: 0.1,
+  sil: 0.1,
+  brown: 0.01,
+  brn: 0.01,
+  red: 0.02,
+};
+const MULTIPLIERS: Readonly<Record<string, number>> = { gold: 0.1, gld: 0.1, silver: 0.01, sil: 0.01 };
 
-/** The value that colour names joined by hyphens say (brown-black-red-gold), IEC 60062:2016, or null. */
+/**
+ * The value that three colour names in a row say (brown-black-red-gold, red red orn), with the fourth band's tolerance
+ * where it is named; null where there are none.
+ *
+ * @see IEC 60062:2016
+ */
 export function coloursOf(tokens: readonly Token[]): ColourReading | null {
-  for (let at = 0; at + 4 < tokens.length; at++) {
-    const names = [0, 2, 4].map((step) => DIGITS[tokens[at + step]!.key]);
-    const joined = tokens[at + 1]!.text === "-" && tokens[at + 3]!.text === "-";
-    if (!joined || names.some((digit) => digit === undefined)) continue;
-    const fourth = tokens[at + 5]?.text === "-" ? TOLERANCES[tokens[at + 6]?.key ?? ""] : undefined;
-    const [tens, ones, zeros] = names as [number, number, number];
-    return { ohms: (tens * 10 + ones) * Number(`1e${zeros}`), tolerance: fourth ?? null };
+  const words = tokens.filter((token) => token.text !== "-" && token.text !== "/");
+  for (let at = 0; at + 2 < words.length; at++) {
+    const [tens, ones, third] = [0, 1, 2].map((step) => DIGITS.get(words[at + step]!.key));
+    const multiplier = third === undefined ? MULTIPLIERS[words[at + 2]!.key] : Number(`1e${third}`);
+    if (tens === undefined || ones === undefined || multiplier === undefined) continue;
+    const fourth = TOLERANCES[words[at + 3]?.key ?? ""];
+    return { ohms: Number(((tens * 10 + ones) * multiplier).toPrecision(3)), tolerance: fourth ?? null };
   }
   return null;
 }

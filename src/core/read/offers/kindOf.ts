@@ -1,0 +1,80 @@
+import type { Kind } from "../../part.js";
+import { fold } from "./fold.js";
+import { KIND_WORDS } from "./kindWords.js";
+import type { RowTexts } from "./rowTexts.js";
+import { INSTEAD_OF, TECHNOLOGY_WORDS } from "./technologyWords.js";
+
+const WITH =
+  /\b(with|w\/|incl\w*|avec|met|mit|sans|zonder|ohne|for|pour|voor|fur|replaces|ersetzt|remplace|vervangt)\b[^,;]*/g;
+
+/** The kind of part that the nouns of a description name, or null. What a part comes with or is for is not it. */
+export function namedKind(description: string): Kind | null {
+  const words = fold(description);
+  const itself = words.replace(WITH, " ");
+  return kindIn(itself) ?? kindIn(words);
+}
+
+const kindIn = (words: string) => KIND_WORDS.find(([, noun]) => noun.test(words))?.[0] ?? null;
+
+/** All that may tell the kind of a row's part. */
+export type KindEvidence = {
+  readonly description: string;
+  readonly texts: RowTexts;
+  readonly codeKind: Kind | null;
+  readonly safetyClass: string | null;
+  readonly headingKind: Kind | null;
+};
+
+/**
+ * The kind of part a row offers: by its nouns, a type designation, the column its value stands in, a safety class, its
+ * unit, what only one kind is made of, and at last the heading above it. Else it is something other.
+ */
+export function kindOfRow({ description, texts, codeKind, safetyClass, headingKind }: KindEvidence): Kind {
+  const built = `${texts.joined("technology", "body", "kind")}; ${description}`;
+  const byUnit = kindOfUnit(description);
+  return (
+    namedKind(description) ??
+    namedKind(texts.joined("kind")) ??
+    codeKind ??
+    kindOfColumns(texts) ??
+    (safetyClass ? "capacitor" : null) ??
+    (byUnit === "resistor" ? null : byUnit) ??
+    impliedKind(built) ??
+    byUnit ??
+    headingKind ??
+    "other"
+  );
+}
+
+/** A column of its own for resistance, capacitance or inductance, filled in this row, tells the kind. */
+function kindOfColumns(texts: RowTexts): Kind | null {
+  if (texts.first("resistance")) return "resistor";
+  if (texts.first("capacitance")) return "capacitor";
+  return texts.first("inductance") ? "inductor" : null;
+}
+
+const UNITS: readonly (readonly [Kind, RegExp])[] = [
+  ["capacitor", /\d\s?(?:[munpµμ]f|mfd|mmfd?|uuf)\b|\d[npµμ]\d/i],
+  ["inductor", /\d\s?(?:[mµμu]?h|hy)\b/i],
+  ["resistor", /\d\s?(?:[kM]?(?:Ω|ohms?\b)|meg)/i],
+];
+
+const kindOfUnit = (text: string) => UNITS.find(([, unit]) => unit.test(text))?.[0] ?? null;
+
+/** The kind that what a part is made of tells, where only one kind is made of it. */
+function impliedKind(description: string): Kind | null {
+  const words = fold(description);
+  const said = TECHNOLOGY_WORDS.filter(([, pattern]) => pattern.test(words)).map(([, , of]) => of);
+  if (said.some((of) => of.includes("potentiometer"))) return "resistor";
+  return said.find((of) => of.length === 1)?.[0] ?? null;
+}
+
+/** The words for material and body that a text says of a part of this kind, each once. @example technologyOf("MKP axiaal", "capacitor") */
+export function technologyOf(text: string, kind: Kind): string[] {
+  const words = fold(text);
+  const said = new Set(
+    TECHNOLOGY_WORDS.filter(([, pattern, of]) => of.includes(kind) && pattern.test(words)).flatMap(([means]) => means),
+  );
+  for (const [more, less] of Object.entries(INSTEAD_OF)) if (said.has(more)) for (const word of less) said.delete(word);
+  return [...said];
+}

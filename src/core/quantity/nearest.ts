@@ -1,9 +1,12 @@
 import type { Series } from "./seriesOf.js";
-import { placeUpTo } from "./seriesOf.js";
+import { placeNearest, placeUpTo } from "./seriesOf.js";
 
 /** Which of two neighbours counts as nearest. */
 export const NEAREST_RULES = ["ratio", "difference", "not below", "not above"] as const;
 export type NearestRule = (typeof NEAREST_RULES)[number];
+
+/** Two distances this close to each other are the same but for rounding: 20 µF lies between 18 and 22. */
+const TIE = 1 - 1e-9;
 
 /**
  * The value of a preferred series that is nearest to the one wanted, by ratio unless another rule is given.
@@ -19,11 +22,11 @@ export type NearestRule = (typeof NEAREST_RULES)[number];
  * @example nearest(52_000, SERIES.E12) // 56_000
  */
 export function nearest(wanted: number, series: Series, rule: NearestRule = "ratio"): number {
+  if (rule === "ratio") return series.values[placeNearest(wanted, series)]!;
   const place = placeUpTo(wanted, series);
   const below = series.values[place]!;
   const above = series.values[place + 1]!;
-  if (rule === "ratio") return above / wanted < wanted / below ? above : below;
-  if (rule === "difference") return above - wanted < wanted - below ? above : below;
+  if (rule === "difference") return above - wanted < (wanted - below) * TIE ? above : below;
   return rule === "not above" || below === wanted ? below : above;
 }
 

@@ -27,7 +27,9 @@ function byLooking(wanted: number, series: Series, rule: NearestRule): number {
     "not below": (value) => (value < wanted ? Number.POSITIVE_INFINITY : value - wanted),
     "not above": (value) => (value > wanted ? Number.POSITIVE_INFINITY : wanted - value),
   };
-  return around(wanted, series).reduce((best, value) => (distance[rule](value) < distance[rule](best) ? value : best));
+  return around(wanted, series).reduce((best, value) =>
+    distance[rule](value) < distance[rule](best) * (1 - 1e-9) ? value : best,
+  );
 }
 
 describe("the nearest preferred value", () => {
@@ -48,8 +50,13 @@ describe("the nearest preferred value", () => {
     ["not above", 270_000, "the last one that is small enough"],
   ])("300k by %s becomes %d: %s", (rule, found) => expect(nearest(300_000, SERIES.E12, rule)).toBe(found));
 
+  test.each([20e-6, 0.02e-6, 2e6, 20])("a tie is a tie in any unit: %d stands between 18 and 22", (wanted) => {
+    expect(nearest(wanted, SERIES.E12, "difference") / wanted).toBeCloseTo(0.9, 12);
+  });
+
   test("a tie by ratio goes to the smaller value too: 2 lies between 1.6 and 2.5 of R5", () => {
     expect(nearest(2, SERIES.R5)).toBe(1.6);
+    expect(nearest(2e-6, SERIES.R5)).toBe(1.6e-6);
   });
 
   test.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY, 1e-16, 1e16])(

@@ -36,7 +36,7 @@ function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): bool
     return true;
   }
   if (text !== "" && (walk.readName(text) ?? walk.readName(text.replace(OPEN_END, "")))) {
-    if (cells.length === 1 && isPageLine(strip.text)) return false;
+    if (strip.pieces.every((piece) => isPageLine(piece.text))) return false;
     openRow(walk, strip, cells);
     return true;
   }
@@ -79,7 +79,7 @@ const SLACK = 2;
 /** Headings: of kinds of parts, of sections, of errata. */
 function takeHeading(walk: Walk, strip: Strip): boolean {
   const filled = strip.pieces.filter((piece, i) => piece.text.trim() !== "" && (i === 0 || !isBracketed(piece.text)));
-  const text = filled[0]!.text.trim();
+  const text = filled[0]?.text.trim() ?? "";
   if (ERRATA.test(text) && !/[.]$/.test(text)) {
     walk.errata = true;
     walk.open = null;

@@ -99,7 +99,8 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
     joiner = joiner || join.joiner;
     to = next.to;
   }
-  return { figures: spreadUnits(figures), join: joinOf(figures, joiner), joiner, from: at, to, aside: null };
+  const spread = spreadUnits(figures);
+  return { figures: spread, join: joinOf(spread, joiner), joiner, from: at, to, aside: null };
 }
 
 /** Figures of one amount measure the same thing: 1.8k/1W is a value and its watts. A bare figure joins any. */

@@ -1,4 +1,3 @@
-import type { DecimalMark } from "../../quantity/notation/number.js";
 import { markAsides } from "./asides.js";
 import { decodeCode } from "./codes.js";
 import { coloursOf } from "./colours.js";
@@ -7,7 +6,7 @@ import { labelsOf } from "./labels.js";
 import { type Meaning, phrasesOf } from "./phrases.js";
 import { referencesOf } from "./references.js";
 import { spelledAt } from "./spelled.js";
-import { type Token, tokensOf } from "./tokens.js";
+import { PLAIN_WRITING, type Token, tokensOf, type Writing } from "./tokens.js";
 import { toleranceAt } from "./tolerances.js";
 import type { Amount, PrintedTolerance, Words } from "./words.js";
 
@@ -18,8 +17,8 @@ import type { Amount, PrintedTolerance, Words } from "./words.js";
  *
  * @example readWords(".05 mf., 200 volts, paper").amounts.length // 2
  */
-export function readWords(text: string, mark: DecimalMark = "point"): Words {
-  const tokens = tokensOf(text, mark);
+export function readWords(text: string, writing: Writing = PLAIN_WRITING): Words {
+  const tokens = tokensOf(text, writing);
   const meanings = phrasesOf(tokens);
   const { amounts, tolerances, ppm } = numbersOf(tokens, meanings);
   return {

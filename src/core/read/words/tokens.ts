@@ -1,5 +1,6 @@
 import { type DecimalMark, digitsEnd, scanNumber } from "../../quantity/notation/number.js";
 import { type Unit, unitNamed } from "../../quantity/notation/units.js";
+import { repairFigures } from "./noise.js";
 
 /**
  * A piece of a text with where it stood.
@@ -16,6 +17,8 @@ export type Token = {
   readonly value: number;
   readonly fraction: boolean;
   readonly unit: Unit | null;
+  /** Whether a letter had to be read as a figure. */
+  readonly repaired: boolean;
 };
 
 const LETTER = /[\p{L}µμΩω°]/u;
@@ -28,8 +31,15 @@ function isLetter(text: string, at: number): boolean {
 }
 const isDigit = (text: string, at: number) => isDigitCode(text.charCodeAt(at));
 
+/** How a document writes: its decimal mark, and whether letters stand for figures throughout (a poor scan). */
+export type Writing = { readonly mark: DecimalMark; readonly noisy: boolean };
+
+/** How most lists write. */
+export const PLAIN_WRITING: Writing = { mark: "point", noisy: false };
+
 /** The text's tokens from left to right; nothing but blanks is left out. */
-export function tokensOf(text: string, mark: DecimalMark = "point"): Token[] {
+export function tokensOf(printed: string, { mark, noisy }: Writing = PLAIN_WRITING): Token[] {
+  const { text, spans } = repairFigures(printed, noisy);
   const tokens: Token[] = [];
   let at = 0;
   while (at < text.length) {
@@ -39,7 +49,8 @@ export function tokensOf(text: string, mark: DecimalMark = "point"): Token[] {
       continue;
     }
     const token = numberAt(text, at, mark) ?? wordAt(text, at) ?? sign(text, at);
-    tokens.push(token);
+    const repaired = spans.some(([from, to]) => from < token.end && to > token.start);
+    tokens.push(repaired ? { ...token, repaired } : token);
     at = token.end;
   }
   return tokens;
@@ -56,6 +67,7 @@ function token(type: Token["type"], text: string, start: number, end: number, mo
     value: Number.NaN,
     fraction: false,
     unit: null,
+    repaired: false,
     ...more,
   };
 }

@@ -85,7 +85,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "construction",
     "wirewound",
-    "wire wound|wirewound|ww|wire wd|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm|metal clad",
+    "wire wound|wirewound|ww|wire wd|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm",
   ],
   [
     "dielectric",

@@ -1,0 +1,31 @@
+import type { Kind } from "../../part.js";
+import type { Note } from "../layout/row.js";
+import { readWords } from "../words/readWords.js";
+import type { Writing } from "../words/tokens.js";
+import type { Words } from "../words/words.js";
+
+/** One statement of a note: its words, the kind it speaks of and where that stands; `at` names the note. */
+export type Clause = {
+  readonly words: Words;
+  readonly kind: Kind | null;
+  readonly subject: number;
+  readonly section: string | null;
+  readonly at: string;
+};
+
+const BREAK =
+  /(?<=[\p{L}\d%)"][.])\s+(?=[\p{Lu}("])|;\s+|\s+(?=All\s)|\s+(?=[KM]\s*=)|,\s+(?=[KM]\s*=)|(?<=[a-z)]):\s+(?=resist|cap|cond|all\b)/u;
+
+/** The statements of a document's notes; one without a subject of its own goes on about the one before. */
+export function clausesOf(notes: readonly Note[], writing: Writing): Clause[] {
+  return notes.flatMap((note) => {
+    let kind: Kind | null = null;
+    return note.text.split(BREAK).map((text): Clause => {
+      const words = readWords(text, writing);
+      const subject = words.meanings.find((meaning) => meaning.field === "kind");
+      const own = (subject?.value as Kind | undefined) ?? null;
+      kind = own ?? kind;
+      return { words, kind, subject: subject?.from ?? 0, section: note.section, at: `line ${note.lines[0]}` };
+    });
+  });
+}

@@ -1,0 +1,86 @@
+import type { Construction, Dielectric, Kind, ListedField, ListedPart, Tolerance } from "../../part.js";
+import { times } from "../../quantity/readValue.js";
+import type { Words } from "../words/words.js";
+import type { Clause } from "./clauses.js";
+
+/** What a note gives to parts of a kind as far as their lines are silent; `only` narrows it to one make. */
+export type NoteDefault = {
+  readonly kind: Kind;
+  readonly only: string | null;
+  readonly section: string | null;
+  readonly at: string;
+  readonly tolerance: Tolerance | null;
+  readonly watts: number | null;
+  readonly volts: number | null;
+  readonly construction: Construction | null;
+  readonly dielectric: Dielectric | null;
+};
+
+const GENERAL =
+  /\b(?:all|unless|except|otherwise|nothing else|not noted|not marked|are|sofern|ohne angabe|wenn nicht|soweit|falls nicht|alle)\b/i;
+const NO_RULE = /\b(?:may|might|send|replace|has|have|was|were|supplied|can be)\b/i;
+
+/** The defaults that a document's statements give. */
+export function defaultsOf(clauses: readonly Clause[]): NoteDefault[] {
+  const speaking = clauses.filter((clause, i) => clause.kind !== null && isRule(clauses, i));
+  return speaking.flatMap((clause) => defaultOf(clause) ?? []);
+}
+
+/** A statement is a rule when it, or the sentence it belongs to, speaks generally. */
+function isRule(clauses: readonly Clause[], at: number): boolean {
+  const { words, at: note, kind } = clauses[at]!;
+  if (NO_RULE.test(words.text)) return false;
+  return clauses.some(
+    (other) => other.at === note && (other.kind === kind || other.kind === null) && GENERAL.test(other.words.text),
+  );
+}
+
+function defaultOf({ words, kind, subject, section, at }: Clause): NoteDefault | null {
+  const exception = words.tokens.findIndex((token) => /^(?:unless|except|sofern)$/.test(token.key));
+  const end = exception > subject ? exception : words.tokens.length;
+  const behind = (from: number) => from >= subject && from < end;
+  const said = {
+    tolerance: toleranceIn(words, behind),
+    watts: amountIn(words, "watt", behind),
+    volts: kind === "capacitor" ? amountIn(words, "volt", behind) : null,
+    construction: kind === "resistor" ? (makeIn(words, "construction", behind) as Construction | null) : null,
+    dielectric: kind === "capacitor" ? (makeIn(words, "dielectric", behind) as Dielectric | null) : null,
+  };
+  if (Object.values(said).every((value) => value === null)) return null;
+  const before = (from: number) => from < subject;
+  const only = makeIn(words, kind === "capacitor" ? "dielectric" : "construction", before);
+  return { kind: kind!, only, section, at, ...said };
+}
+
+function toleranceIn(words: Words, within: (from: number) => boolean): Tolerance | null {
+  const found = words.tolerances.find((tolerance) => within(tolerance.from) && !tolerance.absolute);
+  return found ? { minus: found.minus, plus: found.plus } : null;
+}
+
+function amountIn(words: Words, measure: string, within: (from: number) => boolean): number | null {
+  const found = words.amounts.find((amount) => within(amount.from) && amount.figures[0]!.unit?.measure === measure);
+  return found ? times(found.figures[0]!.number, found.figures[0]!.unit!.factor) : null;
+}
+
+const makeIn = (words: Words, field: string, within: (from: number) => boolean) =>
+  words.meanings.find((meaning) => meaning.field === field && within(meaning.from))?.value ?? null;
+
+/** A part with what the notes give it; lines outrank notes, and each field filled says which note it came from. */
+export function withDefaults(part: ListedPart, defaults: readonly NoteDefault[]): ListedPart {
+  return defaults.reduce((filled, rule) => (applies(filled, rule) ? fillFrom(filled, rule) : filled), part);
+}
+
+function applies(part: ListedPart, rule: NoteDefault): boolean {
+  if (part.kind !== rule.kind || (rule.section !== null && rule.section !== part.section)) return false;
+  const make = part.kind === "capacitor" ? part.dielectric : part.construction;
+  if (rule.only !== null) return make === rule.only || (make === "silver-mica" && rule.only === "mica");
+  return rule.dielectric === null || part.dielectric === null || part.dielectric === rule.dielectric;
+}
+
+function fillFrom(part: ListedPart, rule: NoteDefault): ListedPart {
+  const filled: Partial<Record<ListedField, unknown>> = {};
+  for (const field of ["tolerance", "watts", "volts", "construction", "dielectric"] as const)
+    if (part[field] === null && rule[field] !== null) filled[field] = rule[field];
+  const from = Object.fromEntries(Object.keys(filled).map((field) => [field, { by: "note" as const, at: rule.at }]));
+  return { ...part, ...filled, from: { ...part.from, ...from } } as ListedPart;
+}

@@ -1,0 +1,94 @@
+import type { Kind } from "../../part.js";
+import type { Words } from "../words/words.js";
+
+/** The class letters of designators: IEEE 200-1975 and the habits of British and German lists (common practice). */
+const LETTERS: Readonly<Record<string, Kind>> = {
+  R: "resistor", RX: "resistor", C: "capacitor", CV: "capacitor", VC: "capacitor", TC: "capacitor", CT: "capacitor",
+  VR: "potentiometer", RV: "potentiometer", POT: "potentiometer", RT: "thermistor", TH: "thermistor", NTC: "thermistor", RN: "network", N: "network", RC: "network", Z: "network", PC: "network",
+  L: "inductor", CH: "inductor", DR: "inductor", RFC: "inductor", T: "transformer", TR: "transformer", IFT: "transformer",
+  CR: "rectifier", D: "rectifier", SR: "rectifier", MR: "rectifier", GL: "rectifier", REC: "rectifier", SE: "rectifier",
+  F: "fuse", SI: "fuse", FS: "fuse", FU: "fuse", I: "lamp", PL: "lamp", LP: "lamp", DS: "lamp", LA: "lamp", NE: "lamp", B: "lamp",
+  V: "tube", RÖ: "tube", VT: "tube", RO: "tube", S: "switch", SW: "switch",
+}; // biome-ignore format: a table
+
+/** Kinds that a description's own noun may make of a part with these letters, whatever the letters say. */
+const OVERRIDES: ReadonlySet<Kind> = new Set(["potentiometer", "thermistor", "lamp", "rectifier", "network", "fuse"]);
+
+/** The letters of a designator that tell the class: the last group before the number (A-R193 is R). */
+export const classLetters = (name: string) =>
+  (/([A-Za-zÄÖÜäöü]+)-?\d+[A-Za-z]?$/.exec(name)?.[1] ?? name).toUpperCase();
+
+type Noun = { readonly field: "kind" | "other" | "turns"; readonly value: string; readonly from: number };
+
+/** The nouns of a text in order, without those behind "with", "wound on", "for" or in brackets. */
+function nounsOf(words: Words): Noun[] {
+  const stop = words.tokens.findIndex(
+    (token, at) => at > 0 && /^(?:with|for|from|incl|includes|on|to|of|mit|\()$/.test(token.key),
+  );
+  return words.meanings.flatMap((meaning) => {
+    const isNoun = meaning.field === "kind" || meaning.field === "other" || meaning.field === "turns";
+    return isNoun && (stop < 0 || meaning.from < stop)
+      ? [{ field: meaning.field as Noun["field"], value: meaning.value, from: meaning.from }]
+      : [];
+  });
+}
+
+/** What kind of thing a row is: by its letters, corrected by the nouns of its description and the heading above. */
+export function kindOf(names: readonly string[], words: readonly Words[], heading: Words | null): Kind {
+  const byLetters = names[0] ? LETTERS[classLetters(names[0])] : undefined;
+  const nouns = words.flatMap(nounsOf);
+  if (byLetters === "resistor") return kindOfResistor(words, nouns, heading);
+  if (byLetters === "network")
+    return nouns.find((noun) => noun.field === "kind" && noun.value === "transformer") ? "transformer" : "network";
+  if (byLetters) return corrected(byLetters, nouns);
+  return kindOfNouns(words, nouns, names.length > 0);
+}
+
+/** The letters hold unless the first noun says otherwise: a clamp under C, a lamp under M. */
+function corrected(kind: Kind, nouns: readonly Noun[]): Kind {
+  const first = nouns[0];
+  if (kind === "capacitor" && first?.field === "other" && first.from === 0) return "other";
+  const own = first?.field === "kind" && OVERRIDES.has(first.value as Kind) ? (first.value as Kind) : kind;
+  return kind === "capacitor" || kind === "tube" || kind === "transformer" ? kind : own;
+}
+
+function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading: Words | null): Kind {
+  const named = nouns.find((noun) => noun.value === "thermistor" || noun.value === "potentiometer");
+  if (named) return named.value as Kind;
+  const hasTaper = words.some((text) => text.meanings.some((meaning) => meaning.field === "taper"));
+  const isVariable = words.some((text) =>
+    text.meanings.some((m) => m.field === "mark" && m.value === "variable" && !isSlider(text)),
+  );
+  const first = words[0];
+  const firstAmount = first?.amounts[0]?.from ?? Number.POSITIVE_INFINITY;
+  const turns = nouns.some((noun) => noun.field === "turns" && noun.from < firstAmount);
+  const underControls =
+    heading?.meanings.some((meaning) => meaning.value === "potentiometer" && meaning.from === 0) ?? false;
+  return hasTaper || isVariable || turns || underControls ? "potentiometer" : "resistor";
+}
+
+/** An adjustable power resistor with a sliding band is still a resistor. */
+const isSlider = (words: Words) => /\b(?:slider|sliding|band)\b/i.test(words.text);
+
+/** Without telling letters the last noun before the first comma or figure decides: "Condenser mounting wafer" is no condenser. */
+function kindOfNouns(words: readonly Words[], nouns: readonly Noun[], isNamed: boolean): Kind {
+  const text = words.find((candidate) => candidate.tokens.length > 0);
+  if (!text) return "other";
+  const first = nouns[0];
+  if (isNamed && first) return first.field === "kind" ? (first.value as Kind) : "other";
+  const start = text.tokens[0]!.type === "word" ? 0 : (text.amounts[0]?.to ?? 0);
+  const end = text.tokens.findIndex(
+    (token, at) => at > start && (/^[,;:(]$/.test(token.text) || token.type === "number"),
+  );
+  const segment = text.meanings.filter((meaning) => meaning.from < (end < 0 ? text.tokens.length : end));
+  if (nouns.some((noun) => noun.field === "other" && noun.from < (end < 0 ? text.tokens.length : end))) return "other";
+  const last = segment.filter((meaning) => meaning.field === "kind" || meaning.field === "dielectric").at(-1);
+  if (!last) return "other";
+  const rest = text.tokens.slice(last.to, end < 0 ? undefined : end);
+  const isHead = rest.every(
+    (token) =>
+      token.type !== "word" || segment.some((m) => text.tokens[m.from] === token || m.to > text.tokens.indexOf(token)),
+  );
+  if (!isHead) return "other";
+  return last.field === "dielectric" ? "capacitor" : (last.value as Kind);
+}

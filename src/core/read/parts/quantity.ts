@@ -1,0 +1,36 @@
+import type { Warning } from "../../part.js";
+import type { ListRecord } from "../records/resolveRows.js";
+import type { Words } from "../words/words.js";
+
+/** How many pieces a row is for, with a warning where the printed count and the designators disagree. */
+export type Quantity = { readonly quantity: number; readonly warnings: readonly Warning[] };
+
+const COUNTS = /^(?:used|required|reqd|req|off|pieces|pcs)$/;
+
+/** The printed quantity (the largest of several variants' columns), else one for each designator; a can counts once. */
+export function quantityOf(
+  record: ListRecord,
+  words: readonly Words[],
+  sections: number,
+  notFitted: boolean,
+): Quantity {
+  const names = sections > 0 && record.names.length === sections ? 1 : Math.max(1, record.names.length);
+  const columns = record.cells.filter((cell) => cell.role === "quantity").map((cell) => Number.parseInt(cell.text, 10));
+  const counted = columns.filter((count) => count > 0);
+  const printed = counted.length > 0 ? Math.max(...counted) : countInText(words);
+  if (printed === null || notFitted) return { quantity: names, warnings: [] };
+  const clash = record.names.length > 0 && printed !== names && printed !== record.names.length;
+  const text = `the list prints ${printed} pieces for ${record.names.length} designators`;
+  return { quantity: printed, warnings: clash ? [{ code: "conflict", text }] : [] };
+}
+
+/** "3 used", "(2 required)", "4 off". */
+function countInText(words: readonly Words[]): number | null {
+  for (const { tokens, amounts } of words)
+    for (const amount of amounts) {
+      const next = tokens[amount.to];
+      if (amount.aside === "count" || amount.aside === "brackets")
+        if (next && COUNTS.test(next.key) && amount.figures[0]!.unit === null) return amount.figures[0]!.number;
+    }
+  return null;
+}

@@ -1,0 +1,107 @@
+import type { Kind, Tolerance, Warning } from "../../part.js";
+import type { Measure } from "../../quantity/notation/units.js";
+import { times } from "../../quantity/readValue.js";
+import type { Amount, PrintedTolerance, Words } from "../words/words.js";
+import { ofRoles, type Text } from "./texts.js";
+
+/** Amounts of one measure in a text that are the part's own ratings. */
+export function amountsOf(words: Words, measure: Measure): Amount[] {
+  return words.amounts.filter((amount) => amount.figures[0]!.unit?.measure === measure);
+}
+
+const inUnits = (amount: Amount) => amount.figures.map((figure) => times(figure.number, figure.unit?.factor ?? 1));
+
+/**
+ * The figures of a rating (watts or volts) that a part states: of its own column, else of the first text that has it.
+ *
+ * Two figures with a stroke are working and peak: both come back, the caller takes the first.
+ */
+export function ratingFigures(texts: readonly Text[], column: "watts" | "volts", kind: Kind): number[] {
+  const measure = column === "watts" ? "watt" : "volt";
+  for (const { words, head } of ofRoles(texts, column)) {
+    const amount = words.amounts.find(({ figures }) => !figures[0]!.unit || figures[0]!.unit.measure === measure);
+    if (amount) return amount.figures.map((figure) => times(figure.number, figure.unit?.factor ?? head?.factor ?? 1));
+  }
+  const remarks = kind === "resistor" || kind === "potentiometer" ? [] : ofRoles(texts, "remarks");
+  for (const { words } of [...ofRoles(texts, "rating", "description", "value"), ...remarks]) {
+    const amounts = amountsOf(words, measure);
+    const own =
+      amounts.find((amount) => amount.aside === null) ??
+      amounts.find((amount) => amount.aside === "peak" || amount.aside === "surge");
+    if (own) return inUnits(own);
+  }
+  return bareRating(texts, column, kind);
+}
+
+/** A bare number in a column of ratings: volts of a capacitor, watts of a resistor ("35" between two "35VDC"). */
+function bareRating(texts: readonly Text[], column: "watts" | "volts", kind: Kind): number[] {
+  const fits = column === "volts" ? kind === "capacitor" : kind === "resistor" || kind === "potentiometer";
+  const hasValue = texts.some((text) => text.role === "value" || text.role === "description");
+  if (!fits || !hasValue) return [];
+  for (const { words } of ofRoles(texts, "rating")) {
+    const [amount, more] = words.amounts;
+    if (amount && !more && amount.figures.length === 1 && !amount.figures[0]!.unit && words.tokens.length === amount.to)
+      return inUnits(amount);
+  }
+  return [];
+}
+
+const LETTERS: Readonly<Record<string, number>> = { F: 0.01, G: 0.02, J: 0.05, K: 0.1, M: 0.2 };
+const BY_WORD: Readonly<Record<string, Tolerance>> = {
+  gmv: { minus: 0, plus: 1 },
+  "5": { minus: 0.05, plus: 0.05 },
+  "10": { minus: 0.1, plus: 0.1 },
+  "20": { minus: 0.2, plus: 0.2 },
+};
+
+/** A tolerance as read: in ratios, or absolute and still to be set against the value; with a warning where two contradict. */
+export type ReadTolerance = {
+  readonly tolerance: Tolerance | null;
+  readonly absolute: PrintedTolerance | null;
+  readonly warnings: readonly Warning[];
+};
+
+const NONE: ReadTolerance = { tolerance: null, absolute: null, warnings: [] };
+const ratio = (tolerance: Tolerance): ReadTolerance => ({ tolerance, absolute: null, warnings: [] });
+
+/** The tolerance that a part states: of its own column, else of the first text that has one. */
+export function statedTolerance(texts: readonly Text[]): ReadTolerance {
+  for (const text of ofRoles(texts, "tolerance")) {
+    const found = inColumn(text);
+    if (found) return found;
+  }
+  for (const { words } of ofRoles(texts, "rating", "description", "value", "remarks")) {
+    const found = inText(words);
+    if (found) return found;
+  }
+  return NONE;
+}
+
+function inColumn({ words }: Text): ReadTolerance | null {
+  const found = inText(words);
+  if (found)
+    return found.absolute && !found.absolute.unit
+      ? ratio({ minus: found.absolute.minus / 100, plus: found.absolute.plus / 100 })
+      : found;
+  const bare = words.amounts[0]?.figures[0];
+  if (bare && !bare.unit) return ratio({ minus: bare.number / 100, plus: bare.number / 100 });
+  const letter = LETTERS[words.text.trim()];
+  return letter === undefined ? null : ratio({ minus: letter, plus: letter });
+}
+
+function inText(words: Words): ReadTolerance | null {
+  const [first, second] = words.tolerances;
+  if (first && second && second.from === first.to && first.plus !== second.plus)
+    return { ...NONE, warnings: [{ code: "conflict", text: `two tolerances are printed: "${words.text}"` }] };
+  if (first) return first.absolute ? { ...NONE, absolute: first } : ratio({ minus: first.minus, plus: first.plus });
+  const meaning = words.meanings.find((candidate) => candidate.field === "tolerance");
+  return meaning ? ratio(BY_WORD[meaning.value]!) : null;
+}
+
+/** An absolute tolerance (10 mmf +/- .5 mmf) as ratios of the value; its unit is its own, else the value's. */
+export function relativeTolerance(absolute: PrintedTolerance, value: number, printed: number): Tolerance {
+  const size = absolute.unit
+    ? (limit: number) => times(limit, absolute.unit!.factor) / value
+    : (limit: number) => limit / printed;
+  return { minus: Number(size(absolute.minus).toPrecision(12)), plus: Number(size(absolute.plus).toPrecision(12)) };
+}

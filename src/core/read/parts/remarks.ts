@@ -1,0 +1,104 @@
+import type { ListedPart } from "../../part.js";
+import type { Note } from "../layout/row.js";
+import { designatorsAt } from "../records/designators.js";
+import { readWords } from "../words/readWords.js";
+import type { Amount, Words } from "../words/words.js";
+import type { Context } from "./context.js";
+import { inBase } from "./inBase.js";
+import { statedPart } from "./statedPart.js";
+
+const NAME = /\b[A-Z]{1,3}-?\d{1,4}[A-Z]?\b/;
+const CORRECTION = /\b(?:should (?:read|be)|read|change(?:d)? to|is now|correct(?:ed)? to|instead of|to read)\b/i;
+const ADDITION = /^(?:page\s+\d+\s+)?add\s/i;
+
+/** Parts with what remarks below the list, errata and footnotes say of them. */
+export function withRemarks(parts: readonly ListedPart[], remarks: readonly Note[], context: Context): ListedPart[] {
+  let all = [...parts];
+  for (const remark of remarks) {
+    const added = ADDITION.test(remark.text) ? addition(remark, all, context) : null;
+    if (added) all = [...all, added];
+    else all = apply(all, remark, context);
+  }
+  return all;
+}
+
+/** Where the last part of a name stands in the list, or -1. */
+const lastNamed = (parts: readonly ListedPart[], name: string | undefined) =>
+  parts.reduce((last, part, at) => (name !== undefined && part.designators.includes(name) ? at : last), -1);
+
+/** A remark that names one part, or that a star in a part's line points to. */
+function apply(parts: readonly ListedPart[], remark: Note, context: Context): ListedPart[] {
+  const name = NAME.exec(remark.text)?.[0];
+  const star = /^\*+\s/.test(remark.text);
+  const at = star ? parts.findIndex((part) => /\*/.test(part.printed)) : lastNamed(parts, name);
+  if (at < 0) return [...parts];
+  const part = parts[at]!;
+  const lines = [...part.lines, ...remark.lines];
+  const words = readWords(remark.text.replace(name ?? "", ""), context.writing);
+  const changed =
+    CORRECTION.test(remark.text) && !star
+      ? corrected(part, words, context)
+      : star
+        ? permitted(part, words, context)
+        : nominal(part, words, context);
+  return parts.map((own, i) => (i === at ? { ...changed, lines } : own));
+}
+
+const clues = (part: ListedPart) => ({
+  kind: part.kind, head: null, dielectric: part.dielectric, volts: part.volts, watts: part.watts,
+  wirewound: part.construction === "wirewound", toleranceUnit: null,
+}); // biome-ignore format: a table
+
+function valuesOf(part: ListedPart, words: Words, context: Context): number[] {
+  const united = words.amounts.filter((amount: Amount) => amount.figures[0]!.unit !== null);
+  return united.flatMap((amount) => inBase(amount.figures[0]!, words, clues(part), context)?.value ?? []);
+}
+
+/** The slip's value stands; a reader must know that list and slip differ. */
+function corrected(part: ListedPart, words: Words, context: Context): ListedPart {
+  const value = valuesOf(part, words, context).at(-1);
+  if (value === undefined) return part;
+  const text = `a correction in the document changes the value printed in the list (${part.valueText})`;
+  return { ...part, value, valueState: "stated", warnings: [...part.warnings, { code: "conflict", text }] };
+}
+
+/** "2.4K may be supplied in place of 2.2K." */
+function permitted(part: ListedPart, words: Words, context: Context): ListedPart {
+  const others = valuesOf(part, words, context).filter((value) => value !== part.value);
+  if (part.value === null || others.length === 0) return part;
+  const all = [part.value, ...others];
+  return { ...part, valueState: "alternatives", valueMin: Math.min(...all), valueMax: Math.max(...all) };
+}
+
+/** "R13: 22k nominal." */
+function nominal(part: ListedPart, words: Words, context: Context): ListedPart {
+  const isNominal = words.meanings.some((meaning) => meaning.value === "nominal");
+  const value = isNominal ? valuesOf(part, words, context)[0] : undefined;
+  return value === undefined ? part : { ...part, value };
+}
+
+/** "Add R51, composition, 100 ohms, 1/2 W, between R48 and grid of V31": a part that stands on the slip alone. */
+function addition(remark: Note, parts: readonly ListedPart[], context: Context): ListedPart | null {
+  const name = NAME.exec(remark.text)!;
+  const found = name && designatorsAt(remark.text, name.index);
+  if (!found) return null;
+  const rest = remark.text.slice(found.end).replace(/^[,\s]+/, "");
+  const between = NAME.exec(rest.slice(rest.search(/\b(?:between|near|after|across|from)\b/)))?.[0];
+  const neighbour = parts[lastNamed(parts, between)];
+  const cells = [
+    { role: "designator", text: found.names.join(", "), unit: null },
+    { role: "description", text: rest.replace(/,?\s*\bbetween\b[^.]*/, ""), unit: null },
+  ] as const;
+  const section = neighbour?.section ?? remark.section;
+  const record = {
+    lines: remark.lines,
+    cells,
+    section,
+    heading: null,
+    table: -1,
+    names: found.names,
+    partNumber: null,
+    borrowed: new Set<never>(),
+  };
+  return statedPart(record, context).part;
+}

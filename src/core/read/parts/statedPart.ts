@@ -1,0 +1,162 @@
+import type { Dielectric, Kind, ListedField, ListedPart, Warning } from "../../part.js";
+import { cellText } from "../layout/row.js";
+import type { ListRecord } from "../records/resolveRows.js";
+import type { DecodedCode } from "../words/codes.js";
+import { readWords } from "../words/readWords.js";
+import type { PrintedTolerance, Words } from "../words/words.js";
+import { type Can, canOfLabels, canOfList, canOfPieces } from "./cans.js";
+import type { Context } from "./context.js";
+import { kindOf } from "./kinds.js";
+import { statedConstruction, statedDielectric, statedTaper } from "./materials.js";
+import { innerOfCoil, innerOfNetwork, innerOfTapped } from "./networks.js";
+import { quantityOf } from "./quantity.js";
+import { ratingFigures, relativeTolerance, statedTolerance } from "./ratings.js";
+import { ofRoles, printedText, type Text, textsOf, valueText } from "./texts.js";
+import { type ReadValues, readValues } from "./value.js";
+
+/** Kinds whose printed volts are windings, not a rating. */
+const NO_VOLTS: ReadonlySet<Kind> = new Set(["transformer", "inductor", "switch", "tube"]);
+
+/** What a part states by its own line alone, with what the later steps need: the words, and a tolerance still to be set against the value. */
+export type Stated = {
+  readonly part: ListedPart;
+  readonly words: readonly Words[];
+  readonly record: ListRecord;
+  readonly printedValue: number | null;
+};
+
+/** The part that a record states, nothing borrowed but dittos. */
+export function statedPart(record: ListRecord, context: Context): Stated {
+  const texts = textsOf(record, context.writing);
+  const heading = record.heading ? readWords(record.heading, context.writing) : null;
+  const words = ofRoles(texts, "description", "value", "rating", "remarks").map((text) => text.words);
+  const kind = kindOf(record.names, words, heading);
+  const code = words.flatMap((text) => text.codes).find((candidate) => candidate.kind === kind) ?? null;
+  const materials = {
+    construction: statedConstruction(texts, kind) ?? code?.construction ?? null,
+    dielectric: statedDielectric(texts, kind) ?? code?.dielectric ?? headingDielectric(kind, heading),
+  };
+  const volts = NO_VOLTS.has(kind) ? [] : ratingFigures(texts, "volts", kind);
+  const watts = ratingFigures(texts, "watts", kind)[0] ?? code?.watts ?? null;
+  const tolerance = statedTolerance(texts);
+  const clues = {
+    kind,
+    dielectric: materials.dielectric,
+    volts: volts[0] ?? null,
+    watts,
+    wirewound: materials.construction === "wirewound",
+    toleranceUnit: tolerance.absolute?.unit ?? null,
+  };
+  const read = code ? withCode(readValues(texts, clues, context), code) : readValues(texts, clues, context);
+  const can = kind === "capacitor" ? canOf(texts, read, volts, record) : null;
+  const inner = innerOf(kind, texts, read, context);
+  const absolute = tolerance.absolute;
+  const { quantity, warnings } = quantityOf(record, words, can?.sections.length ?? 0, read.state === "not-fitted");
+  const part: ListedPart = {
+    lines: record.lines,
+    printed: printedText(record),
+    valueText: valueText(record),
+    section: record.section,
+    designators: record.names,
+    kind,
+    value: can ? null : read.value,
+    valueState: can || inner ? "stated" : read.state,
+    valueMin: read.min,
+    valueMax: read.max,
+    tolerance: tolerance.tolerance ?? fromAbsolute(absolute, read) ?? (absolute ? null : (code?.tolerance ?? null)),
+    watts: kind === "transformer" ? null : watts,
+    volts: can ? can.volts : kind === "network" ? null : (volts[0] ?? null),
+    construction: materials.construction,
+    dielectric: materials.dielectric,
+    temperatureCoefficient: firstCoefficient(words) ?? code?.temperatureCoefficient ?? null,
+    taper: statedTaper(texts, kind),
+    quantity,
+    sections: can?.sections ?? null,
+    inner,
+    sameAs: referenced(texts, "same"),
+    partOf: referenced(texts, "part-of"),
+    stockNumber: record.partNumber,
+    use: cellText(record, "use") || null,
+    from: dittoes(record),
+    warnings: [
+      ...read.warnings,
+      ...tolerance.warnings,
+      ...(can?.warnings ?? []),
+      ...clashes(read, code, words, kind),
+      ...warnings,
+    ],
+  };
+  return { part, words, record, printedValue: read.printed };
+}
+
+/** A heading such as ELECTROLYTICS names the make of all capacitors below it. */
+function headingDielectric(kind: Kind, heading: Words | null): Dielectric | null {
+  if (kind !== "capacitor" || !heading) return null;
+  return (heading.meanings.find((meaning) => meaning.field === "dielectric")?.value as Dielectric | undefined) ?? null;
+}
+
+/** A type designation gives what the words leave out; its value only where no other is printed. */
+function withCode(read: ReadValues, code: DecodedCode): ReadValues {
+  if (read.value !== null || read.list || read.state === "range" || read.min !== null || read.warnings.length > 0)
+    return read;
+  return { ...read, value: code.value, state: "stated" };
+}
+
+/** Words against a code or colours: the words stand, with a warning. */
+function clashes(read: ReadValues, code: DecodedCode | null, words: readonly Words[], kind: Kind): Warning[] {
+  const differs = (other: number | null | undefined) =>
+    other != null && read.value !== null && Math.abs(other - read.value) > 0.001 * read.value;
+  const colours = kind === "resistor" ? words.find((text) => text.colours)?.colours : null;
+  const found = [
+    differs(code?.value) ? "the type designation" : null,
+    differs(colours?.ohms) ? "the colours" : null,
+  ].filter(Boolean);
+  return found.map((what) => ({
+    code: "conflict",
+    text: `the value and ${what} say different things; the value is taken`,
+  }));
+}
+
+function canOf(texts: readonly Text[], read: ReadValues, volts: readonly number[], record: ListRecord): Can | null {
+  const own = ofRoles(texts, "value", "description", "rating");
+  if (read.list) return canOfList(read.list, volts, record.names, printedText(record));
+  for (const { words } of own) {
+    const can = canOfLabels(words, (label) => label) ?? canOfPieces(words, record.names);
+    if (can) return can;
+  }
+  return null;
+}
+
+function innerOf(kind: Kind, texts: readonly Text[], read: ReadValues, context: Context): ListedPart["inner"] {
+  const own = ofRoles(texts, "value", "description")[0]?.words;
+  if (kind === "resistor" && read.list) return innerOfTapped(read.list, "resistor");
+  if (kind === "inductor")
+    return texts.map((text) => innerOfCoil(text.words, context)).find((found) => found !== null) ?? null;
+  if (kind !== "network" || !own) return null;
+  const inner = innerOfNetwork(own, context);
+  return inner.length > 1 ? inner : null;
+}
+
+const fromAbsolute = (absolute: PrintedTolerance | null, read: ReadValues) =>
+  absolute && read.value && read.printed ? relativeTolerance(absolute, read.value, read.printed) : null;
+
+const firstCoefficient = (words: readonly Words[]) =>
+  words.map((text) => text.coefficient).find((found) => found !== null) ?? null;
+
+const referenced = (texts: readonly Text[], as: "same" | "part-of") =>
+  texts.flatMap((text) => text.words.references).find((reference) => reference.as === as)?.designator ?? null;
+
+const FIELDS: Readonly<Record<string, readonly ListedField[]>> = {
+  description: ["construction", "dielectric", "kind"],
+  value: ["value"],
+  tolerance: ["tolerance"],
+  rating: ["watts", "volts"],
+  watts: ["watts"],
+  volts: ["volts"],
+};
+
+/** Fields whose cell was taken from the row above. */
+function dittoes(record: ListRecord): ListedPart["from"] {
+  const fields = [...record.borrowed].flatMap((role) => FIELDS[role] ?? []);
+  return Object.fromEntries(fields.map((field) => [field, { by: "ditto" as const, at: "the row above" }]));
+}

@@ -1,0 +1,41 @@
+import type { Unit } from "../../quantity/notation/units.js";
+import { cellText, type Role } from "../layout/row.js";
+import type { ListRecord } from "../records/resolveRows.js";
+import { readWords } from "../words/readWords.js";
+import type { Writing } from "../words/tokens.js";
+import type { Words } from "../words/words.js";
+
+/** The words of one cell with the unit of its column's head. */
+export type Text = { readonly role: Role; readonly words: Words; readonly head: Unit | null };
+
+const READ: readonly Role[] = ["value", "description", "rating", "tolerance", "watts", "volts", "remarks", "quantity"];
+
+/** What a remark says of the part that was there before, or of another set, is not said of this part. */
+const HISTORY = /\b(?:was|were|orig\w*|measured|formerly|replaces|version|for the|at TP)\b/i;
+
+/** The words of a record's cells, value first; remarks that tell a history come back with the role "use". */
+export function textsOf(record: ListRecord, writing: Writing): Text[] {
+  return READ.flatMap((role) =>
+    record.cells
+      .filter((cell) => cell.role === role && cell.text !== "" && !/^[-–—]+$/.test(cell.text))
+      .map((cell) => ({
+        role: role === "remarks" && HISTORY.test(cell.text) ? ("use" as const) : role,
+        words: readWords(cell.text, writing),
+        head: cell.unit,
+      })),
+  );
+}
+
+/** The texts of some roles, in the order of the roles asked for. */
+export const ofRoles = (texts: readonly Text[], ...roles: readonly Role[]): Text[] =>
+  roles.flatMap((role) => texts.filter((text) => text.role === role));
+
+/** All that the list prints of a part, cell by cell. */
+export const printedText = (record: ListRecord) =>
+  record.cells
+    .filter((cell) => cell.role !== "item" && cell.role !== "price")
+    .map((cell) => cell.text)
+    .join("  ");
+
+/** The text of the value cell, or of the description where there is none. */
+export const valueText = (record: ListRecord) => cellText(record, "value") || cellText(record, "description");

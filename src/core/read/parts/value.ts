@@ -1,0 +1,187 @@
+import type { Kind, ValueState, Warning } from "../../part.js";
+import type { Amount, Words } from "../words/words.js";
+import { type Context, MEASURE_OF } from "./context.js";
+import { type Clues, type InBase, inBase } from "./inBase.js";
+import { ofRoles, type Text } from "./texts.js";
+
+/** What a part's texts say of its value; `list` holds the values of several sections or elements printed together. */
+export type ReadValues = {
+  readonly value: number | null;
+  readonly printed: number | null;
+  readonly state: ValueState;
+  readonly min: number | null;
+  readonly max: number | null;
+  readonly list: readonly number[] | null;
+  readonly warnings: readonly Warning[];
+};
+
+const NOTHING: ReadValues = {
+  value: null,
+  printed: null,
+  state: "missing",
+  min: null,
+  max: null,
+  list: null,
+  warnings: [],
+};
+
+type Read = { readonly amount: Amount; readonly words: Words; readonly values: readonly InBase[] };
+
+/** The value, range, alternatives or list of values that a part's texts state. */
+export function readValues(texts: readonly Text[], clues: Omit<Clues, "head">, context: Context): ReadValues {
+  const candidates = candidatesOf(texts, clues, context);
+  const state = stateOf(texts);
+  if (state === "not-fitted" && candidates.length === 0) return { ...NOTHING, state };
+  const main = candidates[0];
+  if (!main) return state ? { ...NOTHING, state } : lostFigure(texts, clues.kind);
+  if (state === "selected-in-test") return selected(candidates);
+  const read = ofAmount(main, clues.kind);
+  const others = alternatives(texts, main, clues, context);
+  const full = others.length > 0 && read.value !== null ? withAlternatives(read, others) : read;
+  return state === "not-fitted" ? { ...full, state } : full;
+}
+
+/** The amounts that can be the part's value, best first: of the value column, then of the description. */
+function candidatesOf(texts: readonly Text[], clues: Omit<Clues, "head">, context: Context): Read[] {
+  const hasDescription = texts.some((text) => text.role === "description" || text.role === "value");
+  const roles = hasDescription ? (["value", "description"] as const) : (["value", "rating"] as const);
+  const found = roles.flatMap((role) =>
+    ofRoles(texts, role).flatMap(({ words, head }) => {
+      const own = words.amounts.filter((amount) => amount.aside === null);
+      return inOrder(own, clues.kind).flatMap((amount) => {
+        const values = amount.figures.map((figure) => inBase(figure, words, { ...clues, head }, context));
+        return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
+      });
+    }),
+  );
+  return found.length > 0 ? found : fromRemarks(texts, clues, context);
+}
+
+/** Amounts with a unit before bare ones; a bare one counts only where it stands first or alone. */
+function inOrder(amounts: readonly Amount[], kind: Kind): Amount[] {
+  const wanted = MEASURE_OF[kind];
+  const united = amounts.filter((amount) => amount.figures[0]!.unit !== null);
+  const explicit = united.filter((amount) => amount.figures[0]!.unit!.measure === wanted);
+  const first = amounts.find((amount) => amount.figures[0]!.unit === null);
+  return [...explicit, ...united.filter((amount) => !explicit.includes(amount)), ...(first ? [first] : [])];
+}
+
+/** A value printed only among the remarks ("filter choke, 6 H.") counts when its unit is printed. */
+function fromRemarks(texts: readonly Text[], clues: Omit<Clues, "head">, context: Context): Read[] {
+  return ofRoles(texts, "remarks").flatMap(({ words }) =>
+    words.amounts
+      .filter((amount) => amount.aside === null && amount.figures[0]!.unit?.measure === MEASURE_OF[clues.kind])
+      .flatMap((amount) => {
+        const values = amount.figures.map((figure) => inBase(figure, words, { ...clues, head: null }, context));
+        return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
+      }),
+  );
+}
+
+function stateOf(texts: readonly Text[]): ValueState | null {
+  for (const { role, words } of texts) {
+    for (const meaning of words.meanings) {
+      if (meaning.field !== "mark") continue;
+      if (meaning.value === "selected") return "selected-in-test";
+      const isAlone = role !== "use" && (words.tokens[0] === words.tokens[meaning.from] || role === "value");
+      if (meaning.value === "not-fitted" && isAlone) return "not-fitted";
+      if (meaning.value === "nominal" && role === "value" && words.amounts.length === 0) return "selected-in-test";
+    }
+  }
+  return null;
+}
+
+const single = (read: Read) => read.values.length === 1;
+const warningsOf = (reads: readonly Read[]) => reads.flatMap((read) => read.values.flatMap((value) => value.warnings));
+const numbers = (read: Read) => read.values.map((value) => value.value);
+
+/** Selected in test: a single figure is the nominal value, two are limits. */
+function selected(candidates: readonly Read[]): ReadValues {
+  const nominal = candidates.find(single);
+  const limits = candidates.find((read) => read.values.length === 2);
+  const [min = null, max = null] = limits ? numbers(limits) : [];
+  const value = nominal && nominal !== limits ? nominal.values[0]!.value : null;
+  const printed = nominal ? nominal.amount.figures[0]!.number : null;
+  return { ...NOTHING, value, printed, min, max, state: "selected-in-test", warnings: warningsOf(candidates) };
+}
+
+function ofAmount(read: Read, kind: Kind): ReadValues {
+  const { amount } = read;
+  const values = numbers(read);
+  const warnings = warningsOf([read]);
+  if (amount.join === "one") {
+    const state = values[0] === null ? "unreadable" : "stated";
+    return { ...NOTHING, value: values[0]!, printed: amount.figures[0]!.number, state, warnings };
+  }
+  if (values.some((value) => value === null)) return { ...NOTHING, state: "unreadable", warnings };
+  const all = values as number[];
+  const span = { min: Math.min(...all), max: Math.max(...all) };
+  if (amount.join === "or") return { ...NOTHING, ...span, state: "alternatives", warnings };
+  if (amount.join === "range" && !isList(amount, read.words, kind))
+    return { ...NOTHING, ...span, state: "range", warnings };
+  if (kind === "potentiometer" || kind === "inductor" || kind === "thermistor")
+    return { ...NOTHING, value: all[0]!, printed: amount.figures[0]!.number, state: "stated", warnings };
+  return { ...NOTHING, list: listed(amount, all), state: "stated", warnings };
+}
+
+/** "2 x 0.5 uf" is two of 0.5. */
+function listed(amount: Amount, values: readonly number[]): number[] {
+  if (amount.joiner !== "x" && amount.joiner !== "×") return [...values];
+  return Array.from({ length: amount.figures[0]!.number }, () => values.at(-1)!);
+}
+
+/** Two capacitances with a dash are the sections of a can when they are microfarads of an electrolytic or paper block. */
+function isList(amount: Amount, words: Words, kind: Kind): boolean {
+  if (kind !== "capacitor" || (amount.joiner !== "-" && amount.joiner !== "–")) return false;
+  const isMicro = amount.figures.every((figure) => figure.unit?.factor === 1e-6);
+  const makes = words.meanings.filter((meaning) => meaning.field === "dielectric").map((meaning) => meaning.value);
+  return (
+    makes.includes("electrolytic") ||
+    (isMicro && !words.meanings.some((meaning) => meaning.value === "variable") && makes[0] !== "ceramic")
+  );
+}
+
+const CUE = /\b(?:early|earlier|later?|may be|also|or|after serial|supplied)\b/i;
+const PAST = /\b(?:rev|orig\w*|measured|were)\b/i;
+
+/** Other values that the brackets or remarks allow ("33K in early sets", "or 8k25", "22u also fits"). */
+function alternatives(texts: readonly Text[], main: Read, clues: Omit<Clues, "head">, context: Context): number[] {
+  return texts.flatMap(({ role, words }) => {
+    const isRemark = role === "remarks" || role === "use";
+    if (!CUE.test(words.text) || (PAST.test(words.text) && isRemark)) return [];
+    return words.amounts
+      .filter((amount) => amount !== main.amount && (isRemark || amount.aside === "brackets" || amount.aside === "was"))
+      .flatMap((amount) => {
+        const values = amount.figures.map((figure) =>
+          figure.unit ? inBase(figure, words, { ...clues, head: null }, context)?.value : null,
+        );
+        const isTimes = amount.joiner === "x";
+        return values
+          .flatMap((value) => (value ? [isTimes ? value * amount.figures[0]!.number : value] : []))
+          .slice(isTimes ? -1 : 0);
+      });
+  });
+}
+
+function withAlternatives(read: ReadValues, others: readonly number[]): ReadValues {
+  const all = [read.value!, ...others];
+  if (others.every((other) => other === read.value)) return read;
+  return { ...read, state: "alternatives", min: Math.min(...all), max: Math.max(...all) };
+}
+
+const LOST = /[■□?~]|,\s*[.;,]+\s*[.;,~]/;
+const LONE_UNIT = /(?:^|[\s,;:])(?:ohms?|meg|mfd?|mmfd?|uu?f)\b/i;
+
+/** A value whose figures are gone: a unit without number, or blots where the number stood. */
+function lostFigure(texts: readonly Text[], kind: Kind): ReadValues {
+  const own = ofRoles(texts, "value", "description");
+  const isLost =
+    MEASURE_OF[kind] !== undefined &&
+    own.some(({ words }) => LOST.test(words.text) || (words.amounts.length === 0 && LONE_UNIT.test(words.text)));
+  if (!isLost) return NOTHING;
+  return {
+    ...NOTHING,
+    state: "unreadable",
+    warnings: [{ code: "unreadable", text: `the figures of the value are gone: "${own[0]!.words.text}"` }],
+  };
+}

@@ -1,0 +1,96 @@
+import type { ListedPart } from "../part.js";
+import { readLayout } from "./layout/readLayout.js";
+import type { Note } from "./layout/row.js";
+import { clausesOf } from "./notes/clauses.js";
+import { defaultsOf } from "./notes/defaults.js";
+import { dialectOf, evidenceOf } from "./notes/dialect.js";
+import { bareUnitsOf } from "./notes/units.js";
+import type { Context, Dialect } from "./parts/context.js";
+import { finishParts } from "./parts/finishParts.js";
+import { type PartNumberTable, withPartNumbers } from "./parts/partNumberTable.js";
+import { statedPart } from "./parts/statedPart.js";
+import { textsOf } from "./parts/texts.js";
+import { designatorsOf } from "./records/designators.js";
+import { isNoisy, noisyDesignators } from "./records/noise.js";
+import { resolveRows } from "./records/resolveRows.js";
+import type { SourceLine } from "./sourceLine.js";
+import { writingOf } from "./words/writing.js";
+
+/** What a reader may be told: what capital M means in this document, and values by part number. */
+export type ReadOptions = {
+  readonly capitalM?: "thousand" | "million";
+  readonly partNumbers?: PartNumberTable;
+};
+
+/**
+ * A parts list read: its parts in the order of their lines, and what became of every other line.
+ *
+ * `furniture` are headings, notes, page heads; `unread` are lines of which nothing could be made, with the reason.
+ * `questions` are what only a person can settle.
+ */
+export type ListReading = {
+  readonly parts: readonly ListedPart[];
+  readonly furniture: readonly number[];
+  readonly unread: readonly { readonly line: number; readonly reason: string }[];
+  readonly notes: readonly Note[];
+  readonly dialect: Dialect;
+  readonly questions: readonly string[];
+};
+
+/**
+ * A parts list in any of the trade's forms, read line by line; each filled line ends in a part, in furniture or unread.
+ *
+ * Lines are taken apart into cells, cells filled from the rows above, words read, and parts put together with the
+ * document's notes; the meaning of capital M is settled once, over the whole document. Never throws.
+ *
+ * @example readList([{ number: 1, text: "R1  470K  1/2 W", cells: null }]).parts[0]!.value // 470000
+ */
+export function readList(lines: readonly SourceLine[], options: ReadOptions = {}): ListReading {
+  const noisy = isNoisy(lines);
+  const readName = noisy ? noisyDesignators : designatorsOf;
+  const layout = readLayout(lines, readName);
+  const records = resolveRows(layout.rows, layout.notes, readName);
+  const writing = writingOf(lines, noisy);
+  const clauses = clausesOf(layout.notes, writing);
+  const evidence = evidenceOf(records.flatMap((record) => textsOf(record, writing).map((text) => text.words)));
+  const dialect = dialectOf(layout.notes, evidence, options.capitalM);
+  const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
+  const stated = records.map((record) => statedPart(record, context));
+  const listed = withPartNumbers(stated, options.partNumbers);
+  const parts = finishParts(listed, defaultsOf(clauses), layout.remarks, context);
+  return {
+    parts,
+    ...accountFor(lines, parts, layout.furniture),
+    notes: layout.notes,
+    dialect,
+    questions: questionsOf(dialect, parts),
+  };
+}
+
+/** Where each filled line ended that is in no part. */
+function accountFor(lines: readonly SourceLine[], parts: readonly ListedPart[], furniture: readonly number[]) {
+  const inParts = new Set(parts.flatMap((part) => part.lines));
+  const left = new Set(furniture);
+  const filled = lines.flatMap(({ number, text }) =>
+    text.split("\n").flatMap((own, i) => (own.trim() === "" ? [] : [number + i])),
+  );
+  const missing = filled.filter((line) => !inParts.has(line) && !left.has(line));
+  return {
+    furniture: [...left].filter((line) => !inParts.has(line)).sort((a, b) => a - b),
+    unread: missing.map((line) => ({
+      line,
+      reason: "Nothing in this line could be read as a part, a heading or a note.",
+    })),
+  };
+}
+
+function questionsOf(dialect: Dialect, parts: readonly ListedPart[]): string[] {
+  const unsure = parts.filter((part) => part.warnings.some((warning) => warning.code === "ambiguous-m"));
+  if (unsure.length === 0) return [];
+  const names = unsure
+    .slice(0, 5)
+    .flatMap((part) => part.designators.slice(0, 1))
+    .join(", ");
+  const known = dialect.capitalM ? `It is taken as ${dialect.capitalM}.` : "Nothing in the list settles it.";
+  return [`Does a capital M in this list mean thousand or million (${names})? ${known}`];
+}

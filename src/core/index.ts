@@ -81,7 +81,7 @@ export * from "./quantity/toleranceLetters.js";
 export * from "./quantity/window.js";
 export * from "./quantity/writeValue.js";
 export * from "./ratings.js";
-export type { Note } from "./read/layout/row.js";
+export type { Note as ListNote } from "./read/layout/row.js";
 export * from "./read/offers/columnWords.js";
 export { guessMapping } from "./read/offers/guessMapping.js";
 export * from "./read/offers/offerColumn.js";

@@ -11,7 +11,7 @@ const ASIDES: readonly RegExp[] = [
   /\b(for|pour|voor|fur)\s+(?!\d|[$€£])[^,;()]*/g,
   /\b(d\.?c\.?r\.?|dc resistance)\s*[:=]?\s*\d[\d.,]*\s*(ohms?|ω)?/g,
   /\d[\d.,]*\s*k?(ohms?|ω)?\s*\(?(d\.?c\.?r\.?\b|dc resistance)\)?/g,
-  /\(?\b\d[\d.,]*\s*k?v\w*\s*(surge|peak|test|spitze|crete|piek|pruf|insul|isol)\w*\)?/g,
+  /\(?\b\d[\d.,]*\s*k?v\w*\s*(surge|peak|ripple|test|spitze|crete|piek|pruf|insul|isol)\w*\)?/g,
   /\b(surge|peak|test|spitzen?|crete|piek|pruf|insul\w*|isol\w*)[ -]*(voltage|spannung|spanning|tension)?\s*:?\s*\d[\d.,]*\s*k?v\w*/g,
   /\(?\d[\d.,]*\s*m?w\s*(at|@|bei|bij|a)\s*\d+\s*°?\s*c\)?/g,
   /[-+]?\d+\s*(\.\.\.?|to|bis|tot|a|\/)\s*[-+]?\d+\s*(°\s*c?|deg\w*\.?\s*c?)(?!\w)/g,

@@ -54,7 +54,12 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ],
   [
     "price unit",
-    /(price|preis|prijs|prix|tarif)\s*(per|pro|pour|par|voor|je|unit|einheit|eenheid|basis)\s*(\W|$)|prix pour|prijs per|price per|preiseinheit|prijseenheid|unite de prix|^(per|pro|pe|uom|unit|einheit|eenheid|unite|je)$/,
+    /(price|preis|prijs|prix|tarif)\s*(per|pro|pour|par|voor|je|unit|einheit|eenheid|basis)\s*([^\w\s]|$)|preiseinheit|prijseenheid|unite de prix|^(per|pro|pe|uom|unit|einheit|eenheid|unite|je)$/,
+  ],
+  ["body", /device package|package ?\/ ?case|^package( type)?$|case (style|size|code)/],
+  [
+    "stock",
+    /(avail\w*|verfugbare?|beschikbare?) ?(qty|quantity|stock|menge|anzahl|aantal)|(qty|quantity) (avail|on hand|in stock)/,
   ],
   ["minimum", /\bmoq\b|\bmin\b|min\.|minim|mindest|abnahme|afname/],
   ["multiple", /multipl|vielfach|veelvoud|mehrfach|\bmult\b|\bsteps?\b|staffelmenge/],

@@ -2,21 +2,30 @@
 export type Counted = { readonly stock: number | null; readonly rest: string };
 
 const ROUGH =
-  /^\s*(?:abt\.?|about|approx\.?|ca\.?|circa|environ|ongeveer|etwa|some|c\.)\s*\d+\s*(?:x|×|pcs?|off|st\.?)?\s+/i;
-const LEADING = /^\s*(\d{1,5})\s*(?:[x×]|pcs?\.?|off|st\.?|stk\.?|stuks?|stück|pces?|ea)\s+(?=\S)/i;
-const TRAILING =
-  /(?:[\s,;(]+(?:[x×]\s?(\d{1,5})|(?:qty|anzahl|aantal|qté|quantity)\.?\s*:?\s*(\d{1,5})|(\d{1,5})\s?(?:[x×]|pcs\.?|off|stk\.?|stuks)))\)?\s*$/i;
+  /^\s*(?:abt\.?|about|approx\.?|ca\.?|circa|environ|ongeveer|etwa|some|c\.)\s*\d+\s*(?:x|×|pcs?|off|of|st\.?)?\s+/i;
+const PIECES = "(?:[x×]|pcs?\\.?|off|of|ea|st\\.?|stk\\.?|stuks?|stück|pces?|[-–](?=\\s))";
+const NAMED = "(?:qty|quantity|anz(?:ahl)?|aantal|qté|nr|no)\\.?\\s*:?\\s*";
+
+/** The writings of a count: before what is counted, behind it, and set apart in between. */
+const COUNTS: readonly RegExp[] = [
+  new RegExp(`^\\s*(\\d{1,5})\\s*${PIECES}\\s+(?=\\S)`, "i"),
+  new RegExp(`^\\s*${NAMED}(\\d{1,5})\\s+(?=\\S)`, "i"),
+  new RegExp(`[\\s,;(]+(?:[x×]\\s?|${NAMED})(\\d{1,5})\\)?\\s*$`, "i"),
+  /[\s,;(]+(\d{1,5})\s?(?:[x×]|pcs\.?|off|stk\.?|stuks)\)?\s*$/i,
+  /\s[x×]\s?(\d{1,5})(?=\s+[a-z]{2})(?!\s*(?:[munp]f|mfd?|v)\b)/i,
+];
 
 /**
- * The count that a private list writes before or behind what it counts: "4x 6800 1W", "47k 2W x5". A rough count is none.
+ * The count that a private list writes before or behind what it counts: "4x 6800 1W", "47k 2W x5", "5 of 100K". A rough
+ * count is none.
  *
  * @example countOf("12x RC20GF225J") // { stock: 12, rest: "RC20GF225J" }
  */
 export function countOf(description: string): Counted {
   if (ROUGH.test(description)) return { stock: null, rest: description.replace(ROUGH, "") };
-  const leading = LEADING.exec(description);
-  if (leading) return { stock: Number(leading[1]), rest: description.slice(leading[0].length) };
-  const trailing = TRAILING.exec(description);
-  if (!trailing) return { stock: null, rest: description };
-  return { stock: Number(trailing[1] ?? trailing[2] ?? trailing[3]), rest: description.slice(0, trailing.index) };
+  for (const pattern of COUNTS) {
+    const found = pattern.exec(description);
+    if (found) return { stock: Number(found[1]), rest: description.replace(found[0], " ").trim() };
+  }
+  return { stock: null, rest: description };
 }

@@ -2,6 +2,9 @@ import type { ColumnField } from "./columnWords.js";
 import { saysNothing } from "./fold.js";
 import type { OfferColumn } from "./offerColumn.js";
 
+/** A column of shorter cells (the drawer, a mark) says nothing of the part. */
+const SHORT = 3;
+
 /** What the cells of one column look like: shares of those that say something. */
 type Look = {
   readonly index: number;
@@ -41,8 +44,8 @@ export function guessFields(body: readonly (readonly string[])[]): OfferColumn[]
     [price, "price"],
     [description, "description"],
   ]);
-  return looks.map(({ index, codes, filled }) => {
-    const field = fields.get(index) ?? (filled > 0 && codes < 0.7 ? "note" : "nothing");
+  return looks.map(({ index, codes, filled, length }) => {
+    const field = fields.get(index) ?? (filled > 0 && codes < 0.7 && length > SHORT ? "note" : "nothing");
     return { index, head: "", field, from: null, per: null, unit: null };
   });
 }

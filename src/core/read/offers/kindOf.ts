@@ -32,8 +32,9 @@ export type KindEvidence = {
 export function kindOfRow({ description, texts, codeKind, safetyClass, headingKind }: KindEvidence): Kind {
   const built = `${texts.joined("technology", "body", "kind")}; ${description}`;
   const byUnit = kindOfUnit(description);
+  const named = namedKind(description);
   return (
-    namedKind(description) ??
+    (named === "potentiometer" && byUnit === "capacitor" ? byUnit : named) ??
     namedKind(texts.joined("kind")) ??
     codeKind ??
     kindOfColumns(texts) ??
@@ -42,6 +43,7 @@ export function kindOfRow({ description, texts, codeKind, safetyClass, headingKi
     impliedKind(built) ??
     byUnit ??
     headingKind ??
+    kindOfRatings(description) ??
     "other"
   );
 }
@@ -61,12 +63,18 @@ const UNITS: readonly (readonly [Kind, RegExp])[] = [
 
 const kindOfUnit = (text: string) => UNITS.find(([, unit]) => unit.test(text))?.[0] ?? null;
 
+/** Watts are said of resistors, a bare fraction and volts of capacitors. */
+function kindOfRatings(description: string): Kind | null {
+  if (/\d\s?(?:w|watts?)\b/i.test(description)) return "resistor";
+  return /(?:^|\s)(?:0?\.\d+\s*(?:\/|@|\s)\s*\d{2,5}|\d+\s*\/\s*\d{2,3})\b/.test(description) ? "capacitor" : null;
+}
+
 /** The kind that what a part is made of tells, where only one kind is made of it. */
 function impliedKind(description: string): Kind | null {
   const words = fold(description);
   const said = TECHNOLOGY_WORDS.filter(([, pattern]) => pattern.test(words)).map(([, , of]) => of);
   if (said.some((of) => of.includes("potentiometer"))) return "resistor";
-  return said.find((of) => of.length === 1)?.[0] ?? null;
+  return said.find((of) => of.length === 1)?.[0] ?? said.find((of) => of.length === 2)?.[0] ?? null;
 }
 
 /** The words for material and body that a text says of a part of this kind, each once. @example technologyOf("MKP axiaal", "capacitor") */

@@ -73,7 +73,7 @@ function offerOf({ texts, row, list, part, description, pack, stock }: Pieces): 
   const note = texts.joined("note");
   const status = texts.of("status", "note", "price").map(({ text }) => text);
   const supply = supplyOf(
-    { status, stock: [...stock, ...texts.of("stock").map(({ text }) => text)], description },
+    { status, stock: [...stock, ...texts.of("stock", "status").map(({ text }) => text)], description },
     mark,
   );
   const isControl = part.kind === "potentiometer";

@@ -20,6 +20,8 @@ export type OffersRead = {
   readonly mapping: OfferMapping;
 };
 
+const HEADING_LETTERS: Readonly<Record<string, Kind>> = { R: "resistor", C: "capacitor", L: "inductor" };
+
 /** Whose list it is, and how it is laid out where the user has said so (else it is guessed). */
 export type ReadOffersOptions = { readonly vendor?: string; readonly mapping?: OfferMapping };
 
@@ -52,7 +54,7 @@ export function readOffers(lines: readonly SourceLine[], options: ReadOffersOpti
     if (filled.length === 0) {
       refuse("an empty row");
     } else if (isHeadingRow(texts, filled, mapping)) {
-      headingKind = namedKind(filled[0]!) ?? null;
+      headingKind = headedKind(filled);
       refuse("a heading or note");
     } else {
       const context: ListContext = { vendor, mapping, isPriced, hints: { mark: mapping.mark, capitalM, headingKind } };
@@ -64,10 +66,17 @@ export function readOffers(lines: readonly SourceLine[], options: ReadOffersOpti
   return { offers, refused, heads: lines.filter(isHead).map((line) => line.number), mapping };
 }
 
+/** The kind that a heading names, in words or by the letter of its designators. */
+function headedKind(filled: readonly string[]): Kind | null {
+  const letter = HEADING_LETTERS[filled.at(-1)!.trim().toUpperCase()];
+  return letter ?? namedKind(filled.join(" "));
+}
+
 function isHeadingRow(texts: RowTexts, filled: readonly string[], { columns }: OfferMapping): boolean {
   const hasPrice = texts.of("price").some(({ text }) => /\d/.test(text));
   const hasNumber = texts.first("stock number") !== null;
   const isPlainList = columns.filter((column) => column.field !== "nothing").length <= 1;
+  if (HEADING_LETTERS[filled.at(-1)!.trim().toUpperCase()] && filled.length <= 2) return true;
   if (isHeading(filled, hasNumber, hasPrice, isPlainList)) return true;
   const sells =
     columns.some((column) => column.field === "price") && columns.some((column) => column.field === "stock number");

@@ -1,13 +1,11 @@
 import type { PrintedVolts } from "./stated.js";
 
-const CLASS = /(?<![\w])([XY][12])(?:\s*[/,&+-]?\s*([XY][12]))?(?!\w)/i;
+const CLASS = /(?<!\w)([XY][12])(?!\w)/gi;
 
-/** The safety class a text prints, two with a stroke, or null. @see IEC 60384-14 @example safetyIn("X1, Y2") // "X1/Y2" */
+/** The safety class a text prints, two with a stroke between, or null. @see IEC 60384-14 @example safetyIn("X1, Y2") // "X1/Y2" */
 export function safetyIn(text: string): string | null {
-  const found = CLASS.exec(text);
-  if (!found) return null;
-  const classes = [found[1], found[2]].filter((name) => name !== undefined).map((name) => name.toUpperCase());
-  return [...new Set(classes)].sort().join("/");
+  const classes = new Set([...text.matchAll(CLASS)].map(([, name]) => name!.toUpperCase()));
+  return classes.size > 0 ? [...classes].sort().join("/") : null;
 }
 
 const COEFFICIENT = /(?<![\w])(NP[0O]|C[0O]G|COG|[NP]\d{2,4}|[XYZ][4-9][A-HJ-NP-V])(?![\w])/i;

@@ -44,6 +44,7 @@ export function statusIn(text: string): Status | null {
 /** The count of a stock cell: bare, or in words that speak of stock; the figures of a lead time are none. */
 function stockIn(text: string, mark: DecimalMark): number | null {
   const words = fold(text);
+  if (/^0\b(?![.,]\d)/.test(words)) return 0;
   const bracketed = /\((\d[\d.,' ]*)[^)]*\)/.exec(words)?.[1];
   if (bracketed) return countIn(bracketed, mark);
   if (/week|wk|sem|jour|day|tag|dag|woche|month|mois|maand|monat|\bkw\b|delai|zeit/.test(words)) return null;

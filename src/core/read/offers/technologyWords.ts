@@ -59,10 +59,10 @@ export const TECHNOLOGY_WORDS: readonly TechnologyRow[] = [
   [["tantalum"], /tantal|\btant\b/, CAPACITIVE],
   [
     ["electrolytic"],
-    /electroly|elektroly|\blytics?\b|el[ck]os?\b|elyt\b|chimique|\bcap alum|\balum(ini?um)? (cap|elec|can)|electrochim/,
+    /electroly|\belect?\b\.?|elektroly|\blytics?\b|el[ck]os?\b|elyt\b|chimique|\bcap alum|\balum(ini?um)? (cap|elec|can)|electrochim/,
     CAPACITIVE,
   ],
-  [["air"], /\bair ?(trimmer|variable|spaced|dielec|gang)|dielectric:? air|\ba air\b|luft|lucht/, CAPACITIVE],
+  [["air"], /\bair\b|\bair ?(trimmer|variable|spaced|dielec|gang)|dielectric:? air|\ba air\b|luft|lucht/, CAPACITIVE],
   [["silicon"], /silicon\b|silici|silizi|\bsi\b/, RECTIFYING],
   [["selenium"], /selen/, RECTIFYING],
   [["germanium"], /german/, RECTIFYING],

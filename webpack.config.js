@@ -30,7 +30,17 @@ const licenceOf = (name, file = "LICENSE") => ({
   toType: "file",
 });
 
+/** The character reader for photographed lists: its own worker, its core for three kinds of processor, its language. */
+const OCR = [
+  "tesseract.js/dist/worker.min.js",
+  "tesseract.js-core/tesseract-core-lstm.wasm.js",
+  "tesseract.js-core/tesseract-core-simd-lstm.wasm.js",
+  "tesseract.js-core/tesseract-core-relaxedsimd-lstm.wasm.js",
+  "@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz",
+];
+
 const copied = [
+  ...OCR.map((file) => ({ from: here("node_modules", file), to: "ocr/[name][ext]", info: { minimized: true } })),
   { from: here("src/start/icons/*.png"), to: "icons/[name][ext]" },
   {
     from: here("manifest.xml"),

@@ -1,9 +1,11 @@
 import "./oldNode.js";
 import { execFileSync } from "node:child_process";
-import { readdirSync, readFileSync, rmSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { bundle } from "./bundle/bundle.js";
+import { catalogue } from "./reference/catalogue.js";
+import { referencePage } from "./reference/referencePage.js";
 
 const DIST = path.resolve("dist");
 
@@ -19,6 +21,7 @@ const LIMITS: readonly (readonly [part: string, files: RegExp, most: number])[] 
 async function build(): Promise<void> {
   rmSync(DIST, { recursive: true, force: true });
   await bundle({ mode: "production" });
+  writeFileSync(path.join(DIST, "reference.html"), referencePage(await catalogue()));
   execFileSync(process.execPath, [path.resolve("node_modules/typescript/bin/tsc"), "-p", "src/core"], {
     stdio: "inherit",
   });

@@ -10,8 +10,8 @@ import { configuration } from "./bundle/bundle.js";
 /** `npm start`: the page with the embedded spreadsheet. `npm run start:excel`: the same over https, for Excel. */
 async function serve(): Promise<void> {
   const forExcel = process.argv.includes("--excel");
-  const wanted = Number(process.env.PORT ?? 3000);
-  const port = forExcel ? Number(new URL(MANIFEST_URL).port) : await freePort(wanted);
+  const compiler = webpack(await configuration({ mode: "development" }));
+  const port = forExcel ? Number(new URL(MANIFEST_URL).port) : await freePort(Number(process.env.PORT ?? 3000));
   const server = new DevServer(
     {
       host: "localhost",
@@ -20,11 +20,14 @@ async function serve(): Promise<void> {
       headers: { "Access-Control-Allow-Origin": "*" },
       client: { overlay: false, logging: "none" },
       hot: false,
+      devMiddleware: { stats: "errors-warnings" },
       setupExitSignals: true,
     },
-    webpack(await configuration({ mode: "development" })),
+    compiler,
   );
+  console.log("Preparing Underchassis.");
   await server.start();
+  await new Promise((done) => server.middleware?.waitUntilValid(done));
   console.log(forExcel ? howToSideload(port) : `\nUnderchassis is ready: http://localhost:${port}/\n\nCtrl+C ends it.`);
 }
 

@@ -1,7 +1,12 @@
 import type { Kind, Span, Tolerance } from "./part.js";
 
-/** One new part, or one piece of a made-up value: base units; `technology` is an id of the technology table (`metal_film`). */
+/**
+ * One new part, or one piece of a made-up value: base units; `technology` is an id of the technology table (`metal_film`).
+ *
+ * `kind` stands where the piece is of another kind than the part it helps to replace (balancing and series resistors).
+ */
 export type Piece = {
+  readonly kind?: Kind;
   readonly value: number | null;
   readonly tolerance: Tolerance | null;
   readonly watts: number | null;
@@ -24,7 +29,9 @@ export type Rejected = { readonly what: string; readonly why: string };
  *
  * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned; `gate` says which of the
  * two an offer is held to. `leastWatts`, `leastVolts` (a resistor's body limit, a capacitor's working volts) are what
- * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands.
+ * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands. `choices`
+ * are answers among which the user has to choose before there is an aim; `figures` what was worked out on the way
+ * (`lostWatts`, `leakAmps`, `warmUpVolts`), in base units.
  */
 export type Ratings = {
   readonly kind: Kind;
@@ -47,4 +54,6 @@ export type Ratings = {
   readonly aim: Aim | null;
   readonly rejected: readonly Rejected[];
   readonly because: readonly string[];
+  readonly choices?: readonly string[];
+  readonly figures?: Readonly<Record<string, number>>;
 };

@@ -134,6 +134,7 @@ export const PAPER_MICA_CERAMIC_CLASSES: readonly RuleRow[] = [
     gate: "nominal",
     series: "E6",
     technologies: ["class2", "np0", "polyester"],
+    wantVolts: 1000,
     unstatedLow: -0.2,
     unstatedHigh: 0.8,
     unstatedVolts: 500,

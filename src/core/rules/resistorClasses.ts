@@ -249,6 +249,7 @@ export const RESISTOR_CLASSES: readonly RuleRow[] = [
     gate: "nominal",
     series: "E96",
     technologies: ["carbon_film", "metal_film", "np0", "polyester"],
+    wantVolts: "film_floor_V",
     unstatedLow: -0.2,
     unstatedHigh: 0.2,
     unstatedWatts: 0.2,

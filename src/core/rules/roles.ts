@@ -39,6 +39,7 @@ export const ROLES: readonly RuleRow[] = [
     valueMode: "not_below",
     low: 0,
     high: 1.5,
+    wantVolts: 50,
     cautions: ["polarity"],
     because: "low volts",
     source: "common practice",
@@ -101,6 +102,7 @@ export const ROLES: readonly RuleRow[] = [
     low: -0.2,
     high: 0.2,
     technologies: ["x_class"],
+    wantVolts: 275,
     cautions: ["x_class", "mains", "fire"],
     because:
       "a short is a fire, across the switch too; over 0.1 µF ahead of the switch the plug pins stay charged: bleed resistor",

@@ -21,6 +21,12 @@ function controls(span: Span): readonly number[] {
   return within(decades.flat(), span);
 }
 
+/** Whether a technology is made as closely spaced as a rule's series asks: carbon film ends at E24 where E96 is wanted. */
+export function reachesSeries(ruled: string | null, technology: Technology): boolean {
+  const asked = FINER.indexOf(ruled as (typeof FINER)[number]);
+  return technology.kind !== "resistor" || asked <= FINER.indexOf(technology.finest as (typeof FINER)[number]);
+}
+
 /**
  * The lists of values in which a technology is to be had within a span, the coarsest first.
  *
@@ -37,7 +43,7 @@ export function stockLists(ruled: string | null, technology: Technology, span: S
   const wire = WIRE.includes(technology.id) && ruled === "E24+WW" ? within(WIREWOUND_OHMS, span) : [];
   const first = FINER.indexOf((ruled?.split("+")[0] ?? "E24") as (typeof FINER)[number]);
   const last = FINER.indexOf((technology.finest ?? "E24") as (typeof FINER)[number]);
-  return FINER.slice(Math.min(first < 0 ? 0 : first, last), last + 1).map((name) =>
+  return FINER.slice(Math.min(Math.max(first, 0), last), last + 1).map((name) =>
     [...new Set([...series(name, span), ...wire])].sort((a, b) => a - b),
   );
 }

@@ -1,0 +1,130 @@
+import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import type { Verdict } from "../measure/verdict.js";
+import type { Part } from "../part.js";
+import type { Action, Settings } from "../rule.js";
+import { BLOCKING_PROOF, CLASS_TESTS, PROOFS, type Proof } from "../rules/classTests.js";
+import type { RuleFor } from "../rules/ruleFor.js";
+import { cautionsOf } from "./cautionsOf.js";
+import type { Decision } from "./decision.js";
+import { driftText, judge, readingText } from "./judge.js";
+import type { Finding, Judged, Reading } from "./reading.js";
+import type { GivenLimits } from "./readingLimits.js";
+
+/** What was read and seen, and what is known of the place. */
+export type Evidence = {
+  readonly readings?: readonly Reading[];
+  readonly findings?: readonly Finding[];
+  readonly place?: Place;
+  readonly limits?: GivenLimits;
+};
+
+type Settled = { readonly action: Action; readonly because: readonly string[] };
+
+const GOOD: readonly Verdict[] = ["good", "likely good"];
+/** From worst to best: the first that any reading says is what they say together. */
+const WORST_FIRST: readonly Verdict[] = ["bad", "likely bad", "likely good", "good", "says nothing in place"];
+
+/**
+ * What is to be done with an old part: keep, test, replace, lift a lead, check or ask, with the reason and the cautions.
+ *
+ * Role over class over policy (all in `rule`); a reading convicts or acquits only in the direction physics allows, and
+ * no reading saves a part that the policy in force replaces on sight.
+ *
+ * @example decide(part, ruleFor(inForce, "carbon_comp", "screen_drop"), settings, { readings: [{ quantity: "resistance", value: 301e3, inPlace: true, accuracy: 0.015 }] }).action // "replace"
+ */
+export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: Evidence = {}): Decision {
+  const from = { part, rule, settings, place: evidence.place ?? UNKNOWN_PLACE, given: evidence.limits ?? {} };
+  const judged = (evidence.readings ?? []).map((reading) => judge(reading, from));
+  const findings = evidence.findings ?? [];
+  const settled = settle(rule, judged, findings);
+  const verdict = WORST_FIRST.find((each) => judged.some((one) => one.verdict === each)) ?? null;
+  return {
+    action: settled.action,
+    policy: rule.policy,
+    rule: rule.decidedBy.action ?? "",
+    verdict,
+    drift: judged.find((one) => one.drift !== null)?.drift ?? null,
+    judged,
+    because: settled.because,
+    toRead: settled.action === "test" || settled.action === "lift" ? toRead(rule, judged) : [],
+    cautions: cautionsOf(rule, settled.action),
+  };
+}
+
+function settle(rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
+  const spoilt = findings.filter(({ bad }) => bad).map(({ text }) => text);
+  const convicting = judged.filter(({ verdict }) => verdict === "bad").map(saying);
+  if (rule.action === "ask") return { action: "ask", because: [rule.because] };
+  if (rule.action === "check") return { action: "check", because: [...convicting, ...spoilt, rule.because] };
+  if (spoilt.length + convicting.length > 0)
+    return { action: "replace", because: [...convicting, ...spoilt, ...reasons(rule)] };
+  const said = judged.map(saying);
+  if (rule.action === "replace")
+    return { action: "replace", because: [...said, onSight(rule, judged), ...reasons(rule)] };
+  if (rule.action === "keep") return { action: "keep", because: [...said, ...reasons(rule)] };
+  return tested(rule, judged, findings);
+}
+
+/** What a part under test comes to: kept when proved good, read again when near a limit, lifted when nothing was proved in place. */
+function tested(rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
+  const said = judged.map(saying);
+  const because = (more: string) => [...said, more, ...reasons(rule)];
+  if (judged.some(({ verdict }) => verdict === "likely bad"))
+    return {
+      action: "test",
+      because: because("so near the limit that the meter decides: warm it dry, then read again"),
+    };
+  if (judged.length > 0 && isProved(rule, judged)) return { action: "keep", because: because(keepNote(judged)) };
+  if (judged.length === 0 && findings.some(({ bad }) => !bad))
+    return { action: "keep", because: [...findings.map(({ text }) => text), ...reasons(rule)] };
+  if (judged.some(({ reading, verdict }) => reading.inPlace && verdict === "says nothing in place"))
+    return { action: "lift", because: because("lift a lead and read it again") };
+  const open = judged.length > 0 ? ["what decides is not read yet"] : [];
+  return { action: "test", because: [...said, ...open, ...reasons(rule)] };
+}
+
+function keepNote(judged: readonly Judged[]): string {
+  const leaks = judged.some(({ reading }) => reading.quantity === "insulation" || reading.quantity === "leakage");
+  const near = judged.some(({ verdict }) => verdict === "likely good");
+  if (leaks) return "keep, and read it again after the burn-in";
+  return near ? "keep; it is near its limit, read it again some day" : "keep";
+}
+
+/** A part that its own class would keep and its use has tested is settled by leakage alone. */
+function proofOf(rule: RuleFor): Proof {
+  if (rule.keepBecomesTest && rule.classRow.action[rule.policy] === "keep") return BLOCKING_PROOF;
+  return PROOFS[rule.classRow.id] ?? [["resistance", "capacitance", "inductance"]];
+}
+
+function isProved(rule: RuleFor, judged: readonly Judged[]): boolean {
+  const good = judged.filter(({ verdict }) => GOOD.includes(verdict)).map(({ reading }) => reading.quantity as string);
+  return proofOf(rule).every((group) => group.some((quantity) => good.includes(quantity)));
+}
+
+/** A reading in words: "reads 612 k, +30 %" or, in place, why it says nothing. */
+function saying({ reading, verdict, drift, because }: Judged): string {
+  const off = drift === null ? "" : `, ${driftText(drift)}`;
+  const where = reading.inPlace ? " in place" : "";
+  const what = verdict === "says nothing in place" ? "says nothing" : verdict;
+  return [`reads ${readingText(reading)}${where}${off}: ${what}`, because].filter(Boolean).join("; ");
+}
+
+function onSight({ policy, decidedBy }: RuleFor, judged: readonly Judged[]): string {
+  const passes = judged.some(({ verdict }) => GOOD.includes(verdict));
+  const ruled = decidedBy.action?.startsWith("use ") ? `as its use demands` : `under policy ${policy}`;
+  return passes ? `replaced ${ruled} although it passes` : `replaced ${ruled}`;
+}
+
+function reasons({ classRow, roleRow }: RuleFor): readonly string[] {
+  return roleRow.id === "general" ? [classRow.because] : [classRow.because, roleRow.because];
+}
+
+/** The tests that would settle it, in words, without those that were read. */
+function toRead(rule: RuleFor, judged: readonly Judged[]): readonly string[] {
+  const done = judged
+    .filter(({ verdict }) => verdict !== "says nothing in place")
+    .map(({ reading }) => reading.quantity as string);
+  return (CLASS_TESTS[rule.classRow.id] ?? [])
+    .filter(({ quantity }) => !done.includes(quantity))
+    .map(({ quantity, condition, limit }) => [quantity, condition, limit].filter(Boolean).join(", "));
+}

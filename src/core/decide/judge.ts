@@ -1,0 +1,74 @@
+import { drift } from "../measure/drift.js";
+import { inPlaceTells } from "../measure/inPlaceTells.js";
+import { type Verdict, type VerdictRule, verdict } from "../measure/verdict.js";
+import type { Span } from "../part.js";
+import { figures } from "../quantity/figures.js";
+import { writeValue } from "../quantity/writeValue.js";
+import type { Judged, Reading } from "./reading.js";
+import { type LimitSources, readingLimits } from "./readingLimits.js";
+
+/** Most meters end here: an open above it may be no more than the end of the scale. */
+const METER_END_OHMS = 20e6;
+
+/** Less than this is nothing on any meter. */
+const LEAST_WRITTEN = 1e-12;
+
+const NOTHING: Verdict = "says nothing in place";
+
+/** The quantities whose distance from the printed value is a drift. */
+const VALUES: readonly string[] = ["resistance", "capacitance", "inductance"];
+
+/** A drift in percent with its sign. @example driftText(0.3021) // "+30 %" */
+export function driftText(ratio: number): string {
+  const percent = Number((Math.abs(ratio) * 100).toPrecision(2));
+  return `${ratio < 0 ? "−" : "+"}${figures(percent)} %`;
+}
+
+/** A reading as a person says it. @example readingText({ quantity: "resistance", value: 612_000, ... }) // "612 k" */
+export function readingText({ quantity, value }: Reading): string {
+  if (value === null) return `${quantity} that will not settle`;
+  if (value === Number.POSITIVE_INFINITY) return "open";
+  if (value < LEAST_WRITTEN) return quantity === "leakage" ? "no leakage" : "a short";
+  if (quantity === "capacitance") return writeValue(value, "capacitor");
+  if (quantity === "leakage") return `${figures(Number((value * 1e6).toPrecision(3)))} µA`;
+  const text = writeValue(value, "resistor");
+  return quantity === "resistance" ? text : `${quantity} ${text}`;
+}
+
+/**
+ * What a reading says of an old part, by the setting `guard`; taken in place it convicts or acquits only as physics allows.
+ *
+ * @example judge({ quantity: "resistance", value: 612e3, inPlace: false, accuracy: 0.01 }, sources).verdict // "bad"
+ */
+export function judge(reading: Reading, from: LimitSources): Judged {
+  const limits = readingLimits(reading, from);
+  const nominal = from.part.value?.value ?? null;
+  const compares = VALUES.includes(reading.quantity) && nominal !== null;
+  const off = compares && reading.value !== null ? drift({ nominal, reading: reading.value }) : null;
+  const judged = { reading, limits, drift: off !== null && Number.isFinite(off) ? off : null };
+  if (reading.value === null)
+    return { ...judged, verdict: NOTHING, because: "it will not settle: discharge, and read twice, ten seconds apart" };
+  const open = reading.quantity === "resistance" && reading.value === Number.POSITIVE_INFINITY;
+  if (limits === null && open) return { ...judged, verdict: "bad", because: "open" };
+  if (limits === null) return { ...judged, verdict: NOTHING, because: `no limit for its ${reading.quantity} is known` };
+  if (
+    reading.value === Number.POSITIVE_INFINITY &&
+    nominal !== null &&
+    nominal >= METER_END_OHMS &&
+    from.part.kind === "resistor"
+  )
+    return { ...judged, verdict: NOTHING, because: "the meter's range may end below its value" };
+  return { ...judged, ...against(reading, reading.value, limits, from) };
+}
+
+function against(
+  reading: Reading,
+  value: number,
+  window: Span,
+  from: LimitSources,
+): Pick<Judged, "verdict" | "because"> {
+  const uncertainty = Number.isFinite(value) ? Math.abs(value) * (reading.accuracy ?? 0) : 0;
+  if (reading.inPlace) return inPlaceTells({ quantity: reading.quantity, reading: value, uncertainty, window });
+  const said = verdict({ reading: value, uncertainty, window }, from.settings.guard as VerdictRule);
+  return { verdict: said, because: "" };
+}

@@ -1,0 +1,28 @@
+import type { InPlaceQuantity } from "../measure/inPlaceTells.js";
+import type { Verdict } from "../measure/verdict.js";
+import type { Span } from "../part.js";
+
+/**
+ * One reading of an old part, in base units (ohms, farads, amperes, henries).
+ *
+ * `value` is infinite for open and 0 for a short; null where it would not settle. `accuracy` is the meter's share of the
+ * reading (0.01 is 1 %); null is taken as exact.
+ */
+export type Reading = {
+  readonly quantity: InPlaceQuantity;
+  readonly value: number | null;
+  readonly inPlace: boolean;
+  readonly accuracy: number | null;
+};
+
+/** Something seen, heard or smelt on the part: a cracked body, green ends, a crackle. `bad` false is "looks and works well". */
+export type Finding = { readonly text: string; readonly bad: boolean };
+
+/** A reading against its limits: what it says, the limits, how far off nominal, and why it says no more. */
+export type Judged = {
+  readonly reading: Reading;
+  readonly verdict: Verdict;
+  readonly limits: Span | null;
+  readonly drift: number | null;
+  readonly because: string;
+};

@@ -1,0 +1,102 @@
+import { writeValue } from "../quantity/writeValue.js";
+import type { Aim, Rejected } from "../ratings.js";
+import { reachesSeries } from "../rules/stockValues.js";
+import { technologyOf } from "../rules/technologies.js";
+import type { Technology } from "../rules/technology.js";
+import { shortestString } from "./equalString.js";
+import { madeUpPair } from "./madeUpPair.js";
+import type { Need } from "./need.js";
+import { seriesPair } from "./seriesPair.js";
+import { singlePart } from "./singlePart.js";
+import { turnedDown } from "./turnedDown.js";
+
+/** What to aim at (null: nothing that is usually made serves), what was weighed and turned down, and why. */
+export type AimFound = {
+  readonly aim: Aim | null;
+  readonly technology: string | null;
+  readonly excess: number;
+  readonly rejected: readonly Rejected[];
+  readonly because: readonly string[];
+};
+
+/** Where the technologies of a row end below the value wanted, films go on: common practice. */
+const ABOVE_A_MEGOHM = ["metal_film", "carbon_film"];
+
+const suits = (role: string) => (id: string) => !technologyOf(id)?.avoidFor.includes(role);
+
+/** Technologies to try: the rule's, those made in its series first, then for resistors of no special class the films that go on above a megohm. */
+function technologiesOf(need: Need): readonly Technology[] {
+  const { rule, part } = need;
+  const goOn =
+    part.kind === "resistor" && rule.powerMode === "step" ? ABOVE_A_MEGOHM.filter(suits(rule.roleRow.id)) : [];
+  const all = [...new Set([...rule.technologies, ...goOn])]
+    .map(technologyOf)
+    .filter((technology) => technology !== undefined)
+    .filter(({ kind }) => kind === null || kind === part.kind);
+  const coarse = all.filter((technology) => !reachesSeries(rule.series, technology));
+  return [...all.filter((technology) => !coarse.includes(technology)), ...coarse];
+}
+
+/**
+ * The part to aim at: the first technology that is made at the value, watts and volts wanted; else several parts that make it up.
+ *
+ * Value and rating are searched together. Where volts rule out every single part, resistors become a string of equal
+ * ones and electrolytics a pair in series with balancing resistors; where no value serves, two values make one up.
+ */
+export function findAim(need: Need): AimFound {
+  const technologies = technologiesOf(need);
+  const rejected: Rejected[] = [];
+  let blockedByVolts = false;
+  for (const technology of technologies) {
+    const single = singlePart(need, technology);
+    rejected.push(...single.rejected);
+    if (single.piece) {
+      const text = single.piece.value === null ? technology.label : writeValue(single.piece.value, need.part.kind);
+      return {
+        aim: { pieces: [single.piece], text },
+        technology: technology.id,
+        excess: single.picked!.excess,
+        rejected: [...turnedDown(need, technology), ...rejected],
+        because: [],
+      };
+    }
+    blockedByVolts ||= single.blocked === "body";
+  }
+  const several = blockedByVolts ? forVolts(need, technologies) : forValue(need, technologies);
+  const first = technologies[0];
+  const near = first && !blockedByVolts ? turnedDown(need, first) : [];
+  return { ...several, rejected: [...several.rejected, ...near, ...rejected] };
+}
+
+const NOTHING: AimFound = { aim: null, technology: null, excess: 0, rejected: [], because: [] };
+
+function forVolts(need: Need, technologies: readonly Technology[]): AimFound {
+  if (need.part.kind === "resistor") {
+    const { aim, rejected } = shortestString(need, technologies);
+    if (!aim) return { ...NOTHING, rejected };
+    const because = [`no one body bears it: ${aim.pieces.length} equal ones in series share volts and watts`];
+    return { ...NOTHING, aim, rejected, technology: aim.pieces[0]!.technology, because };
+  }
+  if (need.rule.ladder !== "elec_V") return NOTHING;
+  for (const technology of technologies) {
+    const pair = seriesPair(need, technology);
+    if (!pair) continue;
+    const ohms = writeValue(pair.balancingOhms, "resistor");
+    const because = [
+      `two in series, each up to ${Math.ceil(pair.shareVolts)} V, with ${ohms} across each to share the volts evenly`,
+    ];
+    return { ...NOTHING, aim: pair.aim, technology: technology.id, because };
+  }
+  return NOTHING;
+}
+
+function forValue(need: Need, technologies: readonly Technology[]): AimFound {
+  for (const technology of technologies) {
+    const pair = madeUpPair(need, technology);
+    if (!pair) continue;
+    const also = pair.others.length > 0 ? [`also ${pair.others.join(", ")}`] : [];
+    const because = [`no stock value serves: two make up ${writeValue(pair.value, need.part.kind)}`, ...also];
+    return { ...NOTHING, aim: pair.aim, technology: technology.id, because };
+  }
+  return NOTHING;
+}

@@ -1,0 +1,74 @@
+import type { Span, Tolerance } from "../part.js";
+import { inSpan } from "../quantity/inSpan.js";
+import { nearest } from "../quantity/nearest.js";
+import { SERIES } from "../quantity/series.js";
+import { containment, windowOf } from "../quantity/window.js";
+import { stockLists } from "../rules/stockValues.js";
+import type { Technology } from "../rules/technology.js";
+import type { Need } from "./need.js";
+
+/** A value that is to be had and meets the limits, with the widest stock tolerance that stays within the old part's, and by how much it sticks out. */
+export type Picked = { readonly value: number; readonly tolerance: Tolerance | null; readonly excess: number };
+
+/** How far a value lies from the one wanted, by the user's choice of what counts as nearest. */
+function distance(value: number, wanted: number, need: Need): number {
+  const side = need.value.mode === "not_below" ? "not-below" : need.settings.nearest_by;
+  const wrongSide =
+    (side === "not-below" && value < wanted * (1 - 1e-9)) || (side === "not-above" && value > wanted * (1 + 1e-9));
+  const off = side === "difference" ? Math.abs(value - wanted) / wanted : Math.abs(Math.log(value / wanted));
+  return off + (wrongSide ? 1e3 : 0);
+}
+
+const even = (ratio: number): Tolerance => ({ minus: ratio, plus: ratio });
+
+/** Values between those of E24 are made to 2 % and closer only. Common practice, after IEC 60063. */
+const CLOSE = 0.02;
+
+/** The tolerances a value is to be had in, widest first. */
+function madeIn(value: number, technology: Technology): readonly number[] {
+  const between = technology.finest === "E96" && Math.abs(nearest(value, SERIES.E24) / value - 1) > 1e-9;
+  return between ? technology.tolerances.filter((ratio) => ratio <= CLOSE) : technology.tolerances;
+}
+
+/** The widest tolerance a technology is stocked in that keeps a value within the old limits; else the closest, with its excess. */
+export function toleranceFor(value: number, old: Span | null, technology: Technology): Omit<Picked, "value"> {
+  const made = madeIn(value, technology);
+  if (made.length === 0) return { tolerance: null, excess: 0 };
+  if (old === null) return { tolerance: even(made[0]!), excess: 0 };
+  const sticksOut = (ratio: number) => {
+    const { below, above } = containment(windowOf(value, even(ratio)), old);
+    return Math.max(below, above);
+  };
+  const inside = made.find((ratio) => sticksOut(ratio) === 0);
+  const closest = made[made.length - 1]!;
+  return inside === undefined
+    ? { tolerance: even(closest), excess: sticksOut(closest) }
+    : { tolerance: even(inside), excess: 0 };
+}
+
+/** The values worth weighing, list by list: what the user has in stock, else what the technology is made in. */
+function lists(need: Need, technology: Technology, window: Span): readonly (readonly number[])[] {
+  if (need.stock) return [need.stock.filter((value) => inSpan(value, window))];
+  return stockLists(need.rule.series, technology, window);
+}
+
+/**
+ * The value to buy in a technology: the nearest in the window, in the coarsest series that has one; null where none has.
+ *
+ * With the gate `contained` a value counts only if some stock tolerance keeps it wholly within the old part's limits.
+ */
+export function pickValue(need: Need, technology: Technology): Picked | null {
+  const { wanted, window, old, mode } = need.value;
+  if (wanted === null) return null;
+  if (mode === "exact" || mode === "same") return { value: wanted, ...toleranceFor(wanted, old, technology) };
+  if (window === null) return null;
+  const strict = need.rule.gate === "contained";
+  for (const list of lists(need, technology, window)) {
+    const nearestFirst = [...list].sort((a, b) => distance(a, wanted, need) - distance(b, wanted, need));
+    for (const value of nearestFirst) {
+      const tolerance = toleranceFor(value, old, technology);
+      if (!strict || tolerance.excess === 0) return { value, ...tolerance };
+    }
+  }
+  return null;
+}

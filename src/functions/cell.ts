@@ -29,9 +29,10 @@ export function each<T extends readonly unknown[]>(asks: Asks<T>, work: (...valu
   const ranges = asks.map((ask) => rowsOf(ask.given));
   const rows = Math.max(...ranges.map((range) => range.length));
   const columns = Math.max(...ranges.map((range) => range[0]!.length));
+  const readers = asks.map((ask, i) => readerOf(ask, ranges[i]!));
   const one = (row: number, column: number) =>
     oneAnswer(() => {
-      const values = asks.map((ask, i) => ask.read(cellAt(ranges[i]!, row, column)));
+      const values = readers.map((read) => read(row, column));
       return values.includes(BLANK) ? "" : work(...(values as unknown as NoInfer<T>));
     });
   return shown(
@@ -52,9 +53,10 @@ export function spill<T extends readonly unknown[]>(asks: Asks<T>, work: (...val
       throw new PartsError("conflict", "Several columns in one argument", "Give a single value, or one column.");
     });
   }
+  const readers = asks.map((ask, i) => readerOf(ask, ranges[i]!));
   const blocks = Array.from({ length: Math.max(...ranges.map((range) => range.length)) }, (_, row) =>
     blockOf(() => {
-      const values = asks.map((ask, i) => ask.read(cellAt(ranges[i]!, row, 0)));
+      const values = readers.map((read) => read(row, 0));
       return values.includes(BLANK) ? [[""]] : work(...(values as unknown as NoInfer<T>));
     }),
   );
@@ -76,6 +78,19 @@ export function rowsOf(given: unknown): Cell[][] {
   if (!Array.isArray(given)) return [[(given ?? null) as Cell]];
   if (given.length === 0) return [[null]];
   return given.map((row) => (Array.isArray(row) ? row : [row]));
+}
+
+/** What an argument gives at a place; a single value that serves a whole column is read once only. */
+function readerOf<T>(
+  ask: Ask<T>,
+  range: readonly (readonly Cell[])[],
+): (row: number, column: number) => T | typeof BLANK {
+  if (range.length > 1 || range[0]!.length > 1) return (row, column) => ask.read(cellAt(range, row, column));
+  let known: { readonly value: T | typeof BLANK } | null = null;
+  return () => {
+    known ??= { value: ask.read(cellAt(range, 0, 0)) };
+    return known.value;
+  };
 }
 
 function cellAt(range: readonly (readonly Cell[])[], row: number, column: number): Cell {

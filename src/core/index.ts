@@ -1,5 +1,6 @@
 export * from "./circuit/bleedTime.js";
 export * from "./circuit/bodyFits.js";
+export * from "./circuit/derate.js";
 export * from "./circuit/deratingPolicies.js";
 export * from "./circuit/esrLimit.js";
 export * from "./circuit/heat.js";
@@ -72,7 +73,9 @@ export * from "./quantity/bands/bodyEndDot.js";
 export * from "./quantity/bands/colours.js";
 export * from "./quantity/bands/decodeBands.js";
 export * from "./quantity/bands/encodeBands.js";
+export * from "./quantity/bands/readingInWords.js";
 export { close } from "./quantity/close.js";
+export { figures } from "./quantity/figures.js";
 export * from "./quantity/marking/decodeMark.js";
 export * from "./quantity/marking/encodeMark.js";
 export * from "./quantity/marking/temperatureCode.js";

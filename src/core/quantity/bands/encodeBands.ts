@@ -7,15 +7,21 @@ import { type ColourTable, MULTIPLIER_POWERS, RESISTOR_PPM, RESISTOR_TOLERANCES 
  * The bands that a resistor of a value and tolerance carries.
  *
  * @param resistor `ohms`, `tolerance` (20 % is no band), `ppmPerKelvin` for a sixth band.
- * @param bands 4 (two figures, also for 3), 5 (three figures) or 6 (with the temperature coefficient).
- * @throws PartsError "nothing-fits" when the value has more figures than the bands, or a figure has no colour.
+ * @param bands 4 (two figures; at 20 % the fourth is "none"), 5 (three figures) or 6 (with the temperature coefficient);
+ * null: as few as will do.
+ * @throws PartsError "nothing-fits" when the value has more figures than the bands, or a figure has no colour,
+ * "out-of-range" for another number of bands.
  * @see IEC 60062
  * @example encodeBands({ ohms: 47_000, tolerance: { minus: 0.05, plus: 0.05 } }, 4) // ["yellow", "violet", "orange", "gold"]
  */
 export function encodeBands(
   resistor: { readonly ohms: number; readonly tolerance: Tolerance; readonly ppmPerKelvin?: number },
-  bands: 4 | 5 | 6,
+  bands: number | null = null,
 ): readonly Colour[] {
+  if (bands === null) return encodeInFewest(resistor);
+  if (bands !== 4 && bands !== 5 && bands !== 6) {
+    throw new PartsError("out-of-range", `${bands} bands`, "Ask for 4, 5 or 6 bands; 20 % in 4 leaves the fourth out.");
+  }
   const figures = bands === 4 ? 2 : 3;
   const written = resistor.ohms.toExponential(12);
   const whole = Math.round(Number(written.slice(0, written.indexOf("e"))) * 10 ** (figures - 1) * 1e6) / 1e6;
@@ -33,6 +39,13 @@ export function encodeBands(
   const all = [...colours, colourFor((each) => each === power, MULTIPLIER_POWERS, "multiplier"), tolerance];
   if (bands < 6) return all;
   return [...all, colourFor((each) => each === resistor.ppmPerKelvin, RESISTOR_PPM, "temperature coefficient")];
+}
+
+/** Six bands where a temperature coefficient is asked for, else four where two figures are enough, else five. */
+function encodeInFewest(resistor: Parameters<typeof encodeBands>[0]): readonly Colour[] {
+  if (resistor.ppmPerKelvin !== undefined) return encodeBands(resistor, 6);
+  const twoFigures = Number(resistor.ohms.toPrecision(2));
+  return encodeBands(resistor, Math.abs(twoFigures - resistor.ohms) <= resistor.ohms * 1e-9 ? 4 : 5);
 }
 
 const same = (a: number, b: number) => Math.abs(a - b) < 1e-9;

@@ -14,6 +14,17 @@ describe("the bands of a resistor", () => {
     expect(encodeBands({ ohms, tolerance: readTolerance(tolerance) }, bands).join(" ")).toBe(colours);
   });
 
+  test.each<[number, string]>([
+    [47_000, "yellow violet orange brown"],
+    [2_260, "red red blue brown brown"],
+  ])("left to itself %d ohms at 1 %% takes as few bands as will do: %s", (ohms, colours) => {
+    expect(encodeBands({ ohms, tolerance: readTolerance("1 %") }).join(" ")).toBe(colours);
+  });
+
+  test("seven bands are refused", () => {
+    expect(() => encodeBands({ ohms: 100, tolerance: readTolerance("1 %") }, 7)).toThrow("Ask for 4, 5 or 6 bands");
+  });
+
   test("a sixth band tells the temperature coefficient", () => {
     const part = { ohms: 10_000, tolerance: readTolerance("1 %"), ppmPerKelvin: 50 };
     expect(encodeBands(part, 6).join(" ")).toBe("brown black black red brown red");

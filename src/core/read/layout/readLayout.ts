@@ -3,6 +3,7 @@ import type { SourceLine } from "../sourceLine.js";
 import { headBlockAt } from "./headBlock.js";
 import { unfoldPanels } from "./panels.js";
 import { isRule, type Strip, stripOf } from "./pieces.js";
+import { readProse } from "./prose.js";
 import type { Layout } from "./row.js";
 import { takeLine } from "./takeLine.js";
 import { finish, type ReadName, startWalk, type Walk } from "./walk.js";
@@ -13,11 +14,13 @@ import { finish, type ReadName, startWalk, type Walk } from "./walk.js";
  * Layouts say where cells are, never what they mean. `readName` tells designators from other text.
  */
 export function readLayout(lines: readonly SourceLine[], readName: ReadName = designatorsOf): Layout {
-  const strips = unfoldPanels(lines.map(stripOf));
+  const prose = readProse(lines);
+  const strips = unfoldPanels(lines.filter((line) => !prose.lines.has(line.number)).map(stripOf));
   const walk = startWalk(readName);
   let at = 0;
   while (at < strips.length) at += step(walk, strips, at);
-  return finish(walk);
+  const { rows, furniture, ...rest } = finish(walk);
+  return { ...rest, rows: [...rows, ...prose.rows], furniture: [...furniture, ...prose.lines] };
 }
 
 /** One step of the walk; gives how many strips it took. */

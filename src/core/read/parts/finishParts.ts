@@ -1,4 +1,4 @@
-import type { ListedPart, Warning } from "../../part.js";
+import type { ListedPart } from "../../part.js";
 import type { Note } from "../layout/row.js";
 import { type NoteDefault, withDefaults } from "../notes/defaults.js";
 import type { Context } from "./context.js";
@@ -16,7 +16,7 @@ export function finishParts(
   context: Context,
 ): ListedPart[] {
   const variable = new Set(stated.filter(isVariable).map((entry) => entry.part.lines[0]));
-  const merged = mergeCans(settleQuestionMarks(stated.map((entry) => entry.part)));
+  const merged = mergeCans(stated.map((entry) => entry.part));
   const corrected = withRemarks(merged, remarks, context);
   const find = finder(corrected);
   const filled = corrected.map((part) => (takesNotes(part, find, variable) ? withDefaults(part, defaults) : part));
@@ -45,22 +45,6 @@ function takesNotes(
   if (part.valueState === "not-fitted" || part.sameAs !== null || variable.has(part.lines[0])) return false;
   if (part.partOf === null) return true;
   return (part.value !== null || part.valueMin !== null) && find(part.partOf, part.section)?.kind !== "network";
-}
-
-/** "R?" between R6 and R8 is R7. */
-function settleQuestionMarks(parts: readonly ListedPart[]): ListedPart[] {
-  return parts.map((part, i) => {
-    if (!part.designators[0]?.endsWith("?")) return part;
-    const number = (other: ListedPart | undefined) => Number(/(\d+)$/.exec(other?.designators.at(-1) ?? "")?.[1]);
-    const [before, behind] = [number(parts[i - 1]), number(parts[i + 1])];
-    if (behind !== before + 2) return part;
-    const warning: Warning = { code: "unreadable", text: "the designator follows from the order of the list" };
-    return {
-      ...part,
-      designators: [part.designators[0].replace("?", String(before + 1))],
-      warnings: [...part.warnings, warning],
-    };
-  });
 }
 
 /** Above this share of repeated names the sections number anew, and the same name in two of them is no fault. */

@@ -70,6 +70,12 @@ function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading
 /** An adjustable power resistor with a sliding band is still a resistor. */
 const isSlider = (words: Words) => /\b(?:slider|sliding|band)\b/i.test(words.text);
 
+/** ".1 mfd 1000 volts paper" names nothing but is a capacitor. */
+function kindOfAmount(words: Words): Kind {
+  const measure = words.amounts[0]?.from === 0 ? words.amounts[0].figures[0]!.unit?.measure : null;
+  return measure === "farad" ? "capacitor" : measure === "henry" ? "inductor" : "other";
+}
+
 /** Without telling letters the last noun before the first comma or figure decides: "Condenser mounting wafer" is no condenser. */
 function kindOfNouns(words: readonly Words[], nouns: readonly Noun[], isNamed: boolean): Kind {
   const text = words.find((candidate) => candidate.tokens.length > 0);
@@ -78,12 +84,12 @@ function kindOfNouns(words: readonly Words[], nouns: readonly Noun[], isNamed: b
   if (isNamed && first) return first.field === "kind" ? (first.value as Kind) : "other";
   const start = text.tokens[0]!.type === "word" ? 0 : (text.amounts[0]?.to ?? 0);
   const end = text.tokens.findIndex(
-    (token, at) => at > start && (/^[,;:(]$/.test(token.text) || token.type === "number"),
+    (token, at) => at >= Math.max(1, start) && (/^[,;:(]$/.test(token.text) || token.type === "number"),
   );
   const segment = text.meanings.filter((meaning) => meaning.from < (end < 0 ? text.tokens.length : end));
   if (nouns.some((noun) => noun.field === "other" && noun.from < (end < 0 ? text.tokens.length : end))) return "other";
   const last = segment.filter((meaning) => meaning.field === "kind" || meaning.field === "dielectric").at(-1);
-  if (!last) return "other";
+  if (!last) return segment.length === 0 ? kindOfAmount(text) : "other";
   const rest = text.tokens.slice(last.to, end < 0 ? undefined : end);
   const isHead = rest.every(
     (token) =>

@@ -9,18 +9,32 @@ export function amountsOf(words: Words, measure: Measure): Amount[] {
   return words.amounts.filter((amount) => amount.figures[0]!.unit?.measure === measure);
 }
 
-const inUnits = (amount: Amount) => amount.figures.map((figure) => times(figure.number, figure.unit?.factor ?? 1));
+const HIGHEST_PEAK = 1.4;
+
+/** The figures of a rating as read, base units; `repaired` when a letter had to be read as a figure. */
+export type ReadRating = { readonly figures: readonly number[]; readonly repaired: boolean };
+
+const UNRATED: ReadRating = { figures: [], repaired: false };
+
+/** The figures of a rating; of working and peak with a stroke (350/385 V) the working one. */
+function inUnits(words: Words, amount: Amount, factor = 1): ReadRating {
+  const figures = amount.figures.map((figure) => times(figure.number, figure.unit?.factor ?? factor));
+  const [first = 0, second = 0] = figures;
+  const isPeak = amount.joiner === "/" && figures.length === 2 && second > first && second <= first * HIGHEST_PEAK;
+  const repaired = words.tokens.slice(amount.from, amount.to).some((token) => token.repaired);
+  return { figures: isPeak ? [first] : figures, repaired };
+}
 
 /**
  * The figures of a rating (watts or volts) that a part states: of its own column, else of the first text that has it.
  *
  * Two figures with a stroke are working and peak: both come back, the caller takes the first.
  */
-export function ratingFigures(texts: readonly Text[], column: "watts" | "volts", kind: Kind): number[] {
+export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind: Kind): ReadRating {
   const measure = column === "watts" ? "watt" : "volt";
   for (const { words, head } of ofRoles(texts, column)) {
     const amount = words.amounts.find(({ figures }) => !figures[0]!.unit || figures[0]!.unit.measure === measure);
-    if (amount) return amount.figures.map((figure) => times(figure.number, figure.unit?.factor ?? head?.factor ?? 1));
+    if (amount) return inUnits(words, amount, head?.factor);
   }
   const remarks = kind === "resistor" || kind === "potentiometer" ? [] : ofRoles(texts, "remarks");
   for (const { words } of [...ofRoles(texts, "rating", "description", "value"), ...remarks]) {
@@ -28,22 +42,22 @@ export function ratingFigures(texts: readonly Text[], column: "watts" | "volts",
     const own =
       amounts.find((amount) => amount.aside === null) ??
       amounts.find((amount) => amount.aside === "peak" || amount.aside === "surge");
-    if (own) return inUnits(own);
+    if (own) return inUnits(words, own);
   }
   return bareRating(texts, column, kind);
 }
 
 /** A bare number in a column of ratings: volts of a capacitor, watts of a resistor ("35" between two "35VDC"). */
-function bareRating(texts: readonly Text[], column: "watts" | "volts", kind: Kind): number[] {
+function bareRating(texts: readonly Text[], column: "watts" | "volts", kind: Kind): ReadRating {
   const fits = column === "volts" ? kind === "capacitor" : kind === "resistor" || kind === "potentiometer";
   const hasValue = texts.some((text) => text.role === "value" || text.role === "description");
-  if (!fits || !hasValue) return [];
+  if (!fits || !hasValue) return UNRATED;
   for (const { words } of ofRoles(texts, "rating")) {
     const [amount, more] = words.amounts;
     if (amount && !more && amount.figures.length === 1 && !amount.figures[0]!.unit && words.tokens.length === amount.to)
-      return inUnits(amount);
+      return inUnits(words, amount);
   }
-  return [];
+  return UNRATED;
 }
 
 const LETTERS: Readonly<Record<string, number>> = { F: 0.01, G: 0.02, J: 0.05, K: 0.1, M: 0.2 };

@@ -10,7 +10,7 @@ import { kindOf } from "./kinds.js";
 import { statedConstruction, statedDielectric, statedTaper } from "./materials.js";
 import { innerOfCoil, innerOfNetwork, innerOfTapped } from "./networks.js";
 import { quantityOf } from "./quantity.js";
-import { ratingFigures, relativeTolerance, statedTolerance } from "./ratings.js";
+import { ratingOf, relativeTolerance, statedTolerance } from "./ratings.js";
 import { ofRoles, printedText, type Text, textsOf, valueText } from "./texts.js";
 import { type ReadValues, readValues } from "./value.js";
 
@@ -36,8 +36,10 @@ export function statedPart(record: ListRecord, context: Context): Stated {
     construction: statedConstruction(texts, kind) ?? code?.construction ?? null,
     dielectric: statedDielectric(texts, kind) ?? code?.dielectric ?? headingDielectric(kind, heading),
   };
-  const volts = NO_VOLTS.has(kind) ? [] : ratingFigures(texts, "volts", kind);
-  const watts = ratingFigures(texts, "watts", kind)[0] ?? code?.watts ?? null;
+  const ratedVolts = ratingOf(texts, "volts", kind);
+  const volts = NO_VOLTS.has(kind) ? [] : ratedVolts.figures;
+  const ratedWatts = ratingOf(texts, "watts", kind);
+  const watts = ratedWatts.figures[0] ?? code?.watts ?? null;
   const tolerance = statedTolerance(texts);
   const clues = {
     kind,
@@ -84,9 +86,20 @@ export function statedPart(record: ListRecord, context: Context): Stated {
       ...(can?.warnings ?? []),
       ...clashes(read, code, words, kind),
       ...warnings,
+      ...doubts(record, ratedWatts.repaired || (ratedVolts.repaired && volts.length > 0)),
     ],
   };
   return { part, words, record, printedValue: read.printed };
+}
+
+/** A name or a rating that had to be repaired is said so. */
+function doubts(record: ListRecord, rating: boolean): Warning[] {
+  const name = cellText(record, "designator").includes("?");
+  const found = [
+    name ? "the designator follows from the order of the list" : null,
+    rating ? "a letter stands for a figure in a rating" : null,
+  ];
+  return found.flatMap((text) => (text === null ? [] : [{ code: "unreadable" as const, text }]));
 }
 
 /** A heading such as ELECTROLYTICS names the make of all capacitors below it. */

@@ -2,7 +2,8 @@
 export type Designators = { readonly names: readonly string[]; readonly end: number };
 
 const NAME = /(?:([A-Z])-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})([A-Za-z]?)(?![A-Za-z0-9%µΩ])/y;
-const NUMBER = /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩ]|meg|ohms?|m?mfd?|[up]f)(?![a-z]))/y;
+const NUMBER =
+  /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩ]|meg|ohms?|m?mfd?|[up]f|off|used)(?![a-z]))/y;
 const SUFFIX = /([A-F])(?![A-Za-z0-9])/y;
 const SUFFIXES = /\s?([A-F]{2,6})(?![A-Za-z0-9])/y;
 const RANGE = /\s*(?:THRU|thru|Thru|TO|to|through|bis|-|–|—|\.\.\.|…)\s*/y;

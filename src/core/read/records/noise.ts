@@ -33,7 +33,7 @@ export function noisyDesignators(text: string): readonly string[] | null {
   const repaired = text
     .split(/(\s*,\s*|\s+)/)
     .map((word) => {
-      const match = designatorsOf(word) ? null : PREFIX.exec(word);
+      const match = /^[A-Z]{1,3}-?\d+[A-F]?$/.test(word) ? null : PREFIX.exec(word);
       return match
         ? match[1]! + match[2]! + [...match[3]!].map((letter) => DIGIT_FOR[letter] ?? letter).join("")
         : word;

@@ -38,7 +38,7 @@ export function resolveRows(
     const above: Above = { cells: new Map(), partNumber: null, base: null, letters: "" };
     for (const row of own) records.push(resolveRow(row, above, habits, readName));
   }
-  return fillSections(records);
+  return fillSections(settleQuestionMarks(records));
 }
 
 const FEWEST_BLANK = 0.2;
@@ -161,5 +161,16 @@ function fillSections(records: readonly ListRecord[]): ListRecord[] {
       .join(" | ");
     if (own !== "" && /[A-Za-z]{2}/.test(own)) current = own;
     return { ...record, section: own || current || record.section };
+  });
+}
+
+/** "R?" between R6 and R8 is R7. */
+function settleQuestionMarks(records: readonly ListRecord[]): ListRecord[] {
+  const number = (record: ListRecord | undefined) => Number(/(\d+)$/.exec(record?.names.at(-1) ?? "")?.[1]);
+  return records.map((record, i) => {
+    const [name] = record.names;
+    const before = number(records[i - 1]);
+    if (!name?.endsWith("?") || number(records[i + 1]) !== before + 2) return record;
+    return { ...record, names: [name.replace("?", String(before + 1))] };
   });
 }

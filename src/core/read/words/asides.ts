@@ -23,14 +23,15 @@ export function markAsides(
   });
 }
 
+/** How many closed brackets each token stands in; one that is never closed is a slip of the type. */
 function bracketDepths(tokens: readonly Token[]): number[] {
-  const depths: number[] = [];
-  let depth = 0;
-  for (const token of tokens) {
-    if (token.text === "(") depth++;
-    depths.push(depth);
-    if (token.text === ")") depth = Math.max(0, depth - 1);
-  }
+  const depths = tokens.map(() => 0);
+  const open: number[] = [];
+  tokens.forEach((token, at) => {
+    if (token.text === "(") open.push(at);
+    const from = token.text === ")" ? open.pop() : undefined;
+    if (from !== undefined) for (let inside = from; inside <= at; inside++) depths[inside]!++;
+  });
   return depths;
 }
 

@@ -8,7 +8,7 @@ const toFigures = (text: string) => [...text].map((letter) => FIGURES[letter] ??
 
 /** What is put right, in order; the first row in any document, the others where figures and letters are mixed throughout. */
 const REPAIRS: readonly Repair[] = [
-  { pattern: /(?<![A-Za-z0-9])(?=[.,OolI]*\d)(?=[.,\d]*[OolI])[\dOolI][\dOolI.,]*(?=[kKMmpnuµ]?(?![A-Za-z]))|(?<=\.)(?=\d*[OolI])[\dOolI]+(?![A-Za-z])/g, into: toFigures, onlyNoisy: false },
+  { pattern: /(?<![A-Za-z0-9])(?=[.,OolI]*\d)(?=[.,\d]*[OolI])[\dOolI][\dOolI.,]*(?=[kKMmpnuµ]?(?![A-Za-z]))|(?<=\.)(?=[OolI]*\d)(?=\d*[OolI])[\dOolI]+(?![A-Za-z])/g, into: toFigures, onlyNoisy: false },
   { pattern: /(?<![A-Za-z0-9])[\dOolIS]*[\dOlIS][\dOolIS]+(?:[.,-][\dOolIS]+)*(?![A-Za-z0-9])/g, into: toFigures, onlyNoisy: true },
   { pattern: /(?<![A-Za-z0-9])[OolIS][.,-][\dOolIS]+(?![A-Za-z0-9])|(?<=\d[.,-])[OolIS](?![A-Za-z0-9])/g, into: toFigures, onlyNoisy: true },
   { pattern: /(?<![A-Za-z0-9])[OlIS](?= (?:[\dOolIS]{3}\b|m?mf|mmf|meg|w\b|watt|ohm|hy|v\b))/g, into: toFigures, onlyNoisy: true },

@@ -88,7 +88,8 @@ function alnumEnd(text: string, at: number): number {
 
 /** A number; 4K7 with its letter as the point; 12AX7 and the like as a code. */
 function numberAt(text: string, at: number, mark: DecimalMark): Token | null {
-  const number = scanNumber(text, at, mark);
+  const isDots = text[at] === "." && text[at - 1] === ".";
+  const number = isDots ? null : scanNumber(text, at, mark);
   if (!number) return null;
   const letters = lettersEnd(text, number.end);
   if (letters > number.end && isDigit(text, letters)) return letterAsPoint(text, at, number.value, number.end, letters);

@@ -9,7 +9,7 @@ import type { Context, Dialect } from "./parts/context.js";
 import { finishParts } from "./parts/finishParts.js";
 import { type PartNumberTable, withPartNumbers } from "./parts/partNumberTable.js";
 import { statedPart } from "./parts/statedPart.js";
-import { textsOf } from "./parts/texts.js";
+import { ofRoles, textsOf } from "./parts/texts.js";
 import { designatorsOf } from "./records/designators.js";
 import { isNoisy, noisyDesignators } from "./records/noise.js";
 import { resolveRows } from "./records/resolveRows.js";
@@ -52,7 +52,9 @@ export function readList(lines: readonly SourceLine[], options: ReadOptions = {}
   const records = resolveRows(layout.rows, layout.notes, readName);
   const writing = writingOf(lines, noisy);
   const clauses = clausesOf(layout.notes, writing);
-  const evidence = evidenceOf(records.flatMap((record) => textsOf(record, writing).map((text) => text.words)));
+  const evidence = evidenceOf(
+    records.flatMap((record) => ofRoles(textsOf(record, writing), "value", "description").map((text) => text.words)),
+  );
   const dialect = dialectOf(layout.notes, evidence, options.capitalM);
   const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
   const stated = records.map((record) => statedPart(record, context));

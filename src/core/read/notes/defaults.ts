@@ -52,6 +52,25 @@ function defaultOf({ words, kind, subject, section, at }: Clause): NoteDefault |
   return { kind: kind!, only, section, at, ...said };
 }
 
+/** What a kind heading gives to the parts below it: "PRECISION RESISTORS -- 1%, deposited carbon"; "MICA CONDENSERS, 500 VOLTS". */
+export function headingDefault(words: Words): NoteDefault | null {
+  const kind = words.meanings.find((meaning) => meaning.field === "kind")?.value as Kind | undefined;
+  const make = words.meanings.find((meaning) => meaning.field === "dielectric");
+  if (!kind && !make) return null;
+  const all = () => true;
+  return {
+    kind: kind ?? "capacitor",
+    only: null,
+    section: null,
+    at: `heading "${words.text}"`,
+    tolerance: toleranceIn(words, all),
+    watts: amountIn(words, "watt", all),
+    volts: amountIn(words, "volt", all),
+    construction: kind === "resistor" ? (makeIn(words, "construction", all) as Construction | null) : null,
+    dielectric: (make?.value as Dielectric | undefined) ?? null,
+  };
+}
+
 function toleranceIn(words: Words, within: (from: number) => boolean): Tolerance | null {
   const found = words.tolerances.find((tolerance) => within(tolerance.from) && !tolerance.absolute);
   return found ? { minus: found.minus, plus: found.plus } : null;
@@ -65,9 +84,16 @@ function amountIn(words: Words, measure: string, within: (from: number) => boole
 const makeIn = (words: Words, field: string, within: (from: number) => boolean) =>
   words.meanings.find((meaning) => meaning.field === field && within(meaning.from))?.value ?? null;
 
-/** A part with what the notes give it; lines outrank notes, and each field filled says which note it came from. */
-export function withDefaults(part: ListedPart, defaults: readonly NoteDefault[]): ListedPart {
-  return defaults.reduce((filled, rule) => (applies(filled, rule) ? fillFrom(filled, rule) : filled), part);
+/** A part with what the notes give it; lines outrank notes, and each field filled says which note it came from. `contradicted` fields stay empty. */
+export function withDefaults(
+  part: ListedPart,
+  defaults: readonly NoteDefault[],
+  contradicted: ReadonlySet<ListedField>,
+): ListedPart {
+  return defaults.reduce(
+    (filled, rule) => (applies(filled, rule) ? fillFrom(filled, rule, contradicted) : filled),
+    part,
+  );
 }
 
 function applies(part: ListedPart, rule: NoteDefault): boolean {
@@ -77,10 +103,10 @@ function applies(part: ListedPart, rule: NoteDefault): boolean {
   return rule.dielectric === null || part.dielectric === null || part.dielectric === rule.dielectric;
 }
 
-function fillFrom(part: ListedPart, rule: NoteDefault): ListedPart {
+function fillFrom(part: ListedPart, rule: NoteDefault, contradicted: ReadonlySet<ListedField>): ListedPart {
   const filled: Partial<Record<ListedField, unknown>> = {};
   for (const field of ["tolerance", "watts", "volts", "construction", "dielectric"] as const)
-    if (part[field] === null && rule[field] !== null) filled[field] = rule[field];
+    if (part[field] === null && rule[field] !== null && !contradicted.has(field)) filled[field] = rule[field];
   const from = Object.fromEntries(Object.keys(filled).map((field) => [field, { by: "note" as const, at: rule.at }]));
   return { ...part, ...filled, from: { ...part.from, ...from } } as ListedPart;
 }

@@ -1,48 +1,49 @@
 import type { ListedPart } from "../../part.js";
 import type { Note } from "../layout/row.js";
-import { type NoteDefault, withDefaults } from "../notes/defaults.js";
+import { headingDefault, type NoteDefault, withDefaults } from "../notes/defaults.js";
 import type { Context } from "./context.js";
 import { mergeCans } from "./mergeCans.js";
 import { implausible } from "./plausible.js";
 import { finder, plainName, withPieces, withReference } from "./references.js";
-import { withRemarks } from "./remarks.js";
+import { additionsOf, withRemarks } from "./remarks.js";
 import type { Stated } from "./statedPart.js";
 
-/** Parts of a whole document: cans merged, corrections and notes applied, references followed, doubts marked. */
+/** Parts of a whole document: notes applied, cans merged, corrections taken, references followed, doubts marked. */
 export function finishParts(
-  stated: readonly Stated[],
+  listed: readonly Stated[],
   defaults: readonly NoteDefault[],
   remarks: readonly Note[],
   context: Context,
 ): ListedPart[] {
-  const variable = new Set(stated.filter(isVariable).map((entry) => entry.part.lines[0]));
-  const merged = mergeCans(stated.map((entry) => entry.part));
-  const corrected = withRemarks(merged, remarks, context);
-  const find = finder(corrected);
-  const filled = corrected.map((part) => (takesNotes(part, find, variable) ? withDefaults(part, defaults) : part));
-  const followed = filled.map((part) => withReference(part, finder(filled)));
+  const stated = [...listed, ...additionsOf(remarks, listed, context)];
+  const find = finder(stated.map((entry) => entry.part));
+  const filled = stated.map((entry) => (takesNotes(entry, find) ? withNotes(entry, defaults) : entry.part));
+  const corrected = withRemarks(mergeCans(filled), remarks, context);
+  const findAgain = finder(corrected);
+  const followed = corrected.map((part) => withReference(part, findAgain));
   const whole = followed.map((part) => withPieces(part, followed));
   return markDuplicates(whole).map(markImplausible);
 }
 
+function withNotes({ part, heading, contradicted }: Stated, defaults: readonly NoteDefault[]): ListedPart {
+  const above = heading ? headingDefault(heading) : null;
+  return withDefaults(part, above ? [above, ...defaults] : defaults, contradicted);
+}
+
 /** Tuning and trimming capacitors take nothing from notes on fixed ones. */
-const isVariable = (entry: Stated) =>
-  entry.part.kind === "capacitor" &&
-  entry.words.some((words) =>
-    words.meanings.some(
-      (meaning) =>
-        (meaning.field === "mark" && meaning.value === "variable") ||
-        /^(?:trimmers?|padder|padding)$/.test(words.tokens[meaning.from]!.key),
+const isVariable = ({ part, words }: Stated) =>
+  part.kind === "capacitor" &&
+  words.some(({ meanings, tokens }) =>
+    meanings.some(
+      ({ field, value, from }) =>
+        (field === "mark" && value === "variable") || /^(?:trimmers?|padder|padding)$/.test(tokens[from]!.key),
     ),
   );
 
 /** Whether notes speak of a part: not of one that is not fitted, the same as another, or a mere piece of another. */
-function takesNotes(
-  part: ListedPart,
-  find: ReturnType<typeof finder>,
-  variable: ReadonlySet<number | undefined>,
-): boolean {
-  if (part.valueState === "not-fitted" || part.sameAs !== null || variable.has(part.lines[0])) return false;
+function takesNotes(entry: Stated, find: ReturnType<typeof finder>): boolean {
+  const { part } = entry;
+  if (part.valueState === "not-fitted" || part.sameAs !== null || isVariable(entry)) return false;
   if (part.partOf === null) return true;
   return (part.value !== null || part.valueMin !== null) && find(part.partOf, part.section)?.kind !== "network";
 }
@@ -79,7 +80,7 @@ function markImplausible(part: ListedPart): ListedPart {
     dielectric: part.dielectric,
     construction: part.construction,
     tolerance: part.tolerance ? Math.max(part.tolerance.minus, part.tolerance.plus) : null,
-    text: part.printed,
+    text: `${part.valueText} ${part.use ?? ""}`,
   });
   return warning ? { ...part, warnings: [...part.warnings, warning] } : part;
 }

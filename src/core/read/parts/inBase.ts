@@ -106,7 +106,7 @@ function bare(
   );
   const noted = notedUnit(number, decimal, clues, context);
   if (noted) return plain(times(number, noted.factor));
-  const guess = guessedUnit(number, clues);
+  const guess = guessedUnit(number, decimal, clues);
   return {
     value: times(number, guess.factor),
     warnings: [assumed(`${number} is taken as ${guess === MICRO ? "microfarad" : "picofarad"}`)],
@@ -131,9 +131,10 @@ function notedUnit(number: number, decimal: boolean, clues: Clues, context: Cont
 }
 
 /** Common practice on schematics and in lists: below one it is microfarad; of one and more by the make. */
-function guessedUnit(number: number, clues: Clues): Unit {
+function guessedUnit(number: number, decimal: boolean, clues: Clues): Unit {
   if (number < 1) return MICRO;
   if (LARGE.has(clues.dielectric ?? "")) return MICRO;
   if (SMALL.has(clues.dielectric ?? "")) return PICO;
-  return clues.volts !== null && clues.volts <= 100 && number < 1000 ? MICRO : PICO;
+  const isLowVoltage = clues.volts !== null && clues.volts <= 100 && number < 1000;
+  return isLowVoltage || (decimal && number < 100) ? MICRO : PICO;
 }

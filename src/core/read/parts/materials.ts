@@ -34,7 +34,11 @@ function isForeign(words: Words, at: number): boolean {
 /** How a resistor is said to be built. */
 export function statedConstruction(texts: readonly Text[], kind: Kind): Construction | null {
   if (kind !== "resistor" && kind !== "potentiometer" && kind !== "network") return null;
-  return firstOf(texts, "construction") as Construction | null;
+  const said = firstOf(texts, "construction") as Construction | null;
+  const inUse = ofRoles(texts, "use")
+    .flatMap(({ words }) => words.meanings)
+    .find((meaning) => meaning.value === "wirewound");
+  return said ?? (inUse ? "wirewound" : null);
 }
 
 /** What a capacitor is said to be made of; temperature codes of ceramics count as said. */

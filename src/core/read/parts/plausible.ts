@@ -75,6 +75,6 @@ function resistor({ value, watts, construction, text }: Weighed): string | null 
     isPlain &&
     watts !== null &&
     watts <= MOST_WATTS_COMPOSITION &&
-    !/shunt|fus|sense|[rR]/.test(text);
+    !/shunt|fus|sense|\dR|R\d/i.test(text);
   return isSmall ? `${value} ohms is too small for such a resistor; ${times(value, 1e6)} ohms is likely meant` : null;
 }

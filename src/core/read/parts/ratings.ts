@@ -54,7 +54,14 @@ function bareRating(texts: readonly Text[], column: "watts" | "volts", kind: Kin
   if (!fits || !hasValue) return UNRATED;
   for (const { words } of ofRoles(texts, "rating")) {
     const [amount, more] = words.amounts;
-    if (amount && !more && amount.figures.length === 1 && !amount.figures[0]!.unit && words.tokens.length === amount.to)
+    if (
+      amount &&
+      !more &&
+      amount.figures.length === 1 &&
+      !amount.figures[0]!.unit &&
+      amount.from === 0 &&
+      words.tokens.length === amount.to
+    )
       return inUnits(words, amount);
   }
   return UNRATED;

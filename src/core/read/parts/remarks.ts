@@ -5,21 +5,22 @@ import { readWords } from "../words/readWords.js";
 import type { Amount, Words } from "../words/words.js";
 import type { Context } from "./context.js";
 import { inBase } from "./inBase.js";
-import { statedPart } from "./statedPart.js";
+import { type Stated, statedPart } from "./statedPart.js";
 
 const NAME = /\b[A-Z]{1,3}-?\d{1,4}[A-Z]?\b/;
 const CORRECTION = /\b(?:should (?:read|be)|read|change(?:d)? to|is now|correct(?:ed)? to|instead of|to read)\b/i;
 const ADDITION = /^(?:page\s+\d+\s+)?add\s/i;
 
+/** Parts that stand on a slip alone: "Add R51, composition, 100 ohms, 1/2 W, between R48 and grid of V31". */
+export function additionsOf(remarks: readonly Note[], listed: readonly Stated[], context: Context): Stated[] {
+  const parts = listed.map((entry) => entry.part);
+  return remarks.flatMap((remark) => (ADDITION.test(remark.text) ? (addition(remark, parts, context) ?? []) : []));
+}
+
 /** Parts with what remarks below the list, errata and footnotes say of them. */
 export function withRemarks(parts: readonly ListedPart[], remarks: readonly Note[], context: Context): ListedPart[] {
-  let all = [...parts];
-  for (const remark of remarks) {
-    const added = ADDITION.test(remark.text) ? addition(remark, all, context) : null;
-    if (added) all = [...all, added];
-    else all = apply(all, remark, context);
-  }
-  return all;
+  const own = remarks.filter((remark) => !ADDITION.test(remark.text));
+  return own.reduce((all, remark) => apply(all, remark, context), [...parts]);
 }
 
 /** Where the last part of a name stands in the list, or -1. */
@@ -77,8 +78,7 @@ function nominal(part: ListedPart, words: Words, context: Context): ListedPart {
   return value === undefined ? part : { ...part, value };
 }
 
-/** "Add R51, composition, 100 ohms, 1/2 W, between R48 and grid of V31": a part that stands on the slip alone. */
-function addition(remark: Note, parts: readonly ListedPart[], context: Context): ListedPart | null {
+function addition(remark: Note, parts: readonly ListedPart[], context: Context): Stated | null {
   const name = NAME.exec(remark.text)!;
   const found = name && designatorsAt(remark.text, name.index);
   if (!found) return null;
@@ -100,5 +100,5 @@ function addition(remark: Note, parts: readonly ListedPart[], context: Context):
     partNumber: null,
     borrowed: new Set<never>(),
   };
-  return statedPart(record, context).part;
+  return statedPart(record, context);
 }

@@ -17,12 +17,13 @@ import { type ReadValues, readValues } from "./value.js";
 /** Kinds whose printed volts are windings, not a rating. */
 const NO_VOLTS: ReadonlySet<Kind> = new Set(["transformer", "inductor", "switch", "tube"]);
 
-/** What a part states by its own line alone, with what the later steps need: the words, and a tolerance still to be set against the value. */
+/** What a part states by its own line alone, with what the later steps need: the words, those of the heading above. */
 export type Stated = {
   readonly part: ListedPart;
   readonly words: readonly Words[];
-  readonly record: ListRecord;
-  readonly printedValue: number | null;
+  readonly heading: Words | null;
+  /** Fields of which the line says two things: notes do not fill them. */
+  readonly contradicted: ReadonlySet<ListedField>;
 };
 
 /** The part that a record states, nothing borrowed but dittos. */
@@ -67,7 +68,7 @@ export function statedPart(record: ListRecord, context: Context): Stated {
     valueMax: read.max,
     tolerance: tolerance.tolerance ?? fromAbsolute(absolute, read) ?? (absolute ? null : (code?.tolerance ?? null)),
     watts: kind === "transformer" ? null : watts,
-    volts: can ? can.volts : kind === "network" ? null : (volts[0] ?? null),
+    volts: can ? can.volts : (volts[0] ?? null),
     construction: materials.construction,
     dielectric: materials.dielectric,
     temperatureCoefficient: firstCoefficient(words) ?? code?.temperatureCoefficient ?? null,
@@ -89,7 +90,8 @@ export function statedPart(record: ListRecord, context: Context): Stated {
       ...doubts(record, ratedWatts.repaired || (ratedVolts.repaired && volts.length > 0)),
     ],
   };
-  return { part, words, record, printedValue: read.printed };
+  const contradicted = new Set<ListedField>(tolerance.warnings.length > 0 ? ["tolerance"] : []);
+  return { part, words, heading, contradicted };
 }
 
 /** A name or a rating that had to be repaired is said so. */

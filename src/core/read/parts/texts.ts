@@ -6,28 +6,28 @@ import type { Writing } from "../words/tokens.js";
 import type { Words } from "../words/words.js";
 
 /** The words of one cell with the unit of its column's head. */
-export type Text = { readonly role: Role; readonly words: Words; readonly head: Unit | null };
+export type Text = { readonly role: Role | "history"; readonly words: Words; readonly head: Unit | null };
 
-const READ: readonly Role[] = ["value", "description", "rating", "tolerance", "watts", "volts", "remarks", "quantity"];
+const READ: readonly Role[] = ["value", "description", "rating", "tolerance", "watts", "volts", "remarks", "use"];
 
 /** What a remark says of the part that was there before, or of another set, is not said of this part. */
 const HISTORY = /\b(?:was|were|orig\w*|measured|formerly|replaces|version|for the|at TP)\b/i;
 
-/** The words of a record's cells, value first; remarks that tell a history come back with the role "use". */
+/** The words of a record's cells, value first; remarks that tell a history come back with the role "history". */
 export function textsOf(record: ListRecord, writing: Writing): Text[] {
   return READ.flatMap((role) =>
     record.cells
       .filter((cell) => cell.role === role && cell.text !== "" && !/^[-–—]+$/.test(cell.text))
       .map((cell) => ({
-        role: role === "remarks" && HISTORY.test(cell.text) ? ("use" as const) : role,
-        words: readWords(cell.text, writing),
+        role: role === "remarks" && HISTORY.test(cell.text) ? ("history" as const) : role,
+        words: readWords(cell.text, writing, role === "value"),
         head: cell.unit,
       })),
   );
 }
 
 /** The texts of some roles, in the order of the roles asked for. */
-export const ofRoles = (texts: readonly Text[], ...roles: readonly Role[]): Text[] =>
+export const ofRoles = (texts: readonly Text[], ...roles: readonly Text["role"][]): Text[] =>
   roles.flatMap((role) => texts.filter((text) => text.role === role));
 
 /** All that the list prints of a part, cell by cell. */

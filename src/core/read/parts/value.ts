@@ -80,10 +80,10 @@ function fromRemarks(texts: readonly Text[], clues: Omit<Clues, "head">, context
 
 function stateOf(texts: readonly Text[]): ValueState | null {
   for (const { role, words } of texts) {
-    for (const meaning of words.meanings) {
+    for (const meaning of role === "use" || role === "history" ? [] : words.meanings) {
       if (meaning.field !== "mark") continue;
       if (meaning.value === "selected") return "selected-in-test";
-      const isAlone = role !== "use" && (words.tokens[0] === words.tokens[meaning.from] || role === "value");
+      const isAlone = words.tokens[0] === words.tokens[meaning.from] || role === "value";
       if (meaning.value === "not-fitted" && isAlone) return "not-fitted";
       if (meaning.value === "nominal" && role === "value" && words.amounts.length === 0) return "selected-in-test";
     }
@@ -142,15 +142,16 @@ function isList(amount: Amount, words: Words, kind: Kind): boolean {
 }
 
 const CUE = /\b(?:early|earlier|later?|may be|also|or|after serial|supplied)\b/i;
+const BRACKETED = new Set(["brackets", "was", "marked"]);
 const PAST = /\b(?:rev|orig\w*|measured|were)\b/i;
 
 /** Other values that the brackets or remarks allow ("33K in early sets", "or 8k25", "22u also fits"). */
 function alternatives(texts: readonly Text[], main: Read, clues: Omit<Clues, "head">, context: Context): number[] {
   return texts.flatMap(({ role, words }) => {
-    const isRemark = role === "remarks" || role === "use";
+    const isRemark = role === "remarks" || role === "history";
     if (!CUE.test(words.text) || (PAST.test(words.text) && isRemark)) return [];
     return words.amounts
-      .filter((amount) => amount !== main.amount && (isRemark || amount.aside === "brackets" || amount.aside === "was"))
+      .filter((amount) => amount !== main.amount && (isRemark || BRACKETED.has(amount.aside ?? "")))
       .flatMap((amount) => {
         const values = amount.figures.map((figure) =>
           figure.unit ? inBase(figure, words, { ...clues, head: null }, context)?.value : null,

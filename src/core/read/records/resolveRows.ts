@@ -85,7 +85,10 @@ function resolveRow(
 function namesOf(row: ListRow, readName: (text: string) => readonly string[] | null): readonly string[] {
   const text = cellText(row, "designator").trim();
   if (text === "") return [];
-  return readName(text) ?? (/^[A-Z]{1,4}$/.test(text) ? [text] : []);
+  const names = readName(text) ?? (/^[A-Z]{1,4}$/.test(text) ? [text] : []);
+  const except = /\bexcept\s+([^)]*)/i.exec(cellText(row, "description"));
+  const left = except ? readName(except[1]!) : null;
+  return left ? names.filter((name) => !left.includes(name)) : names;
 }
 
 const isBare = (row: ListRow) => row.cells.every((cell) => cell.role === "designator" || cell.role === "section");
@@ -105,15 +108,14 @@ function fill(row: ListRow, above: ReadonlyMap<Role, RowCell>, habits: Habits, s
     if (mended) borrowed.add(cell.role);
     return [mended ? { ...cell, text: mended } : cell];
   });
-  if (habits.blanks) addBlanks(row, above, habits, sameNumber, cells, borrowed);
+  if (habits.blanks) addBlanks(row, above, sameNumber, cells, borrowed);
   return { cells, borrowed };
 }
 
-/** Blank cells that repeat: of a selected part only with a tolerance of its own; the value with the whole row or its part number. */
+/** Blank cells that repeat: never on a selected part but for its description; the value with the whole row or its part number. */
 function addBlanks(
   row: ListRow,
   above: ReadonlyMap<Role, RowCell>,
-  habits: Habits,
   sameNumber: boolean,
   cells: RowCell[],
   borrowed: Set<Role>,
@@ -121,7 +123,7 @@ function addBlanks(
   const selected = SELECTED.test(cellText(row, "value")) || SELECTED.test(cellText(row, "description"));
   const onlyNumber =
     !isBare(row) && ["value", "tolerance", "rating"].every((role) => cellText(row, role as Role) === "");
-  const shy = (selected && (habits.families || cellText(row, "tolerance") === "")) || (onlyNumber && !sameNumber);
+  const shy = selected || (onlyNumber && !sameNumber);
   const roles: Role[] = shy
     ? ["description"]
     : isBare(row) || (sameNumber && onlyNumber)
@@ -159,7 +161,7 @@ function fillSections(records: readonly ListRecord[]): ListRecord[] {
       .filter((cell) => cell.role === "section")
       .map((cell) => cell.text)
       .join(" | ");
-    if (own !== "" && /[A-Za-z]{2}/.test(own)) current = own;
+    if (own !== "" && /^[A-Za-z]{2}/.test(own)) current = own;
     return { ...record, section: own || current || record.section };
   });
 }

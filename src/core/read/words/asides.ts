@@ -49,6 +49,8 @@ function saidBefore(tokens: readonly Token[], amount: Amount, meanings: readonly
 function saidBehind(tokens: readonly Token[], amount: Amount, meanings: readonly Meaning[]): string | null {
   let next = amount.to;
   while (tokens[next]?.text === "." || tokens[next]?.text === "-") next++;
+  if (/^(?:st|nd|rd|th)$/.test(tokens[amount.to]?.key ?? "") && tokens[amount.to]!.start === tokens[amount.to - 1]!.end)
+    return "count";
   const measure = amount.figures[0]!.unit?.measure ?? null;
   for (const meaning of meanings) {
     if (meaning.from !== next) continue;

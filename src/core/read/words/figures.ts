@@ -94,7 +94,7 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
       tokens[to]?.text === "." && tokens[to + 1]?.text !== "." && (tokens[to + 1]?.key ?? "") in JOINS ? 1 : 0;
     const join = joinAt(tokens, to + skip);
     const next = join && figureAt(tokens, join.to);
-    if (!join || !next || !sameSort(figures.at(-1)!, next, join.joiner)) break;
+    if (!join || !next || isPercent(tokens, next.to) || !sameSort(figures.at(-1)!, next, join.joiner)) break;
     figures.push(next);
     joiner = joiner || join.joiner;
     to = next.to;
@@ -102,6 +102,8 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
   const spread = spreadUnits(figures);
   return { figures: spread, join: joinOf(spread, joiner), joiner, from: at, to, aside: null };
 }
+
+const isPercent = (tokens: readonly Token[], at: number) => /^(?:%|percent|per)$/.test(tokens[at]?.key ?? "");
 
 /** Figures of one amount measure the same thing: 1.8k/1W is a value and its watts. A bare figure joins any. */
 function sameSort(a: Figure, b: Figure, joiner: string): boolean {

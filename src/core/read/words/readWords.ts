@@ -15,10 +15,11 @@ import type { Amount, PrintedTolerance, Words } from "./words.js";
  *
  * Nothing is decided: "M" keeps its two readings, a bare number has no unit, asides are marked and kept.
  *
+ * @param isValue whether the text stands in a column of values, where R47 is a value.
  * @example readWords(".05 mf., 200 volts, paper").amounts.length // 2
  */
-export function readWords(text: string, writing: Writing = PLAIN_WRITING): Words {
-  const tokens = tokensOf(text, writing);
+export function readWords(text: string, writing: Writing = PLAIN_WRITING, isValue = false): Words {
+  const tokens = isValue ? withLeadingR(tokensOf(text, writing)) : tokensOf(text, writing);
   const meanings = phrasesOf(tokens);
   const { amounts, tolerances, ppm } = numbersOf(tokens, meanings);
   return {
@@ -33,6 +34,15 @@ export function readWords(text: string, writing: Writing = PLAIN_WRITING): Words
     coefficient: ppm ?? coefficientOf(tokens),
     colours: coloursOf(tokens),
   };
+}
+
+/** In a column of values a text that begins with R and figures is a value below one ohm (R47), no designator. */
+function withLeadingR(tokens: readonly Token[]): Token[] {
+  const match = /^R(\d{1,3})$/.exec(tokens[0]?.text ?? "");
+  const unit = { measure: "ohm", factor: 1 } as const;
+  return tokens.map((token, at) =>
+    match && at === 0 ? { ...token, type: "number", value: Number(`.${match[1]}`), unit } : token,
+  );
 }
 
 type Numbers = { amounts: Amount[]; tolerances: PrintedTolerance[]; ppm: string | null };

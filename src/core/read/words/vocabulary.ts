@@ -64,7 +64,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "other",
     "",
-    "clamp|knob|knobs|socket|sockets|board|wafer|screw|screws|nut|nuts|lockwasher|lockwashers|washer|grommet|grommets|cord|plug|jack|jacks|holder|valveholder|valveholders|connector|crystal|xtal|relay|meter|speaker|vibrator|battery|cone|bracket|shield|terminal|terminal board|strip board|mounting|transistor|transistors|core|spark gap|handset|microphone|lug|lugs|spring|dial|cabinet|knopf|fassung|stecker|buchse|quarz|lautsprecher|instrument|tape|insulation|post|posts|binding post",
+    "clamp|knob|knobs|socket|sockets|board|wafer|screw|screws|nut|nuts|lockwasher|lockwashers|washer|grommet|grommets|cord|plug|jack|jacks|holder|valveholder|valveholders|connector|crystal|xtal|relay|meter|speaker|vibrator|battery|cone|bracket|shield|terminal|terminal board|strip board|mounting|transistor|transistors|core|spark gap|handset|microphone|lug|lugs|spring|cabinet|knopf|fassung|stecker|buchse|quarz|lautsprecher|instrument|tape|insulation|post|posts|binding post",
   ],
   [
     "construction",

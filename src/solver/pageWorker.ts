@@ -1,0 +1,10 @@
+import { type PlanRequest, servePlan } from "./planInWorker.js";
+
+/** The page's worker: one request, then its news until it is ended. Started with `new Worker(new URL("./pageWorker.js", ...))`. */
+self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
+  servePlan(data, (news) => self.postMessage(news)).catch((error: unknown) => {
+    setTimeout(() => {
+      throw error;
+    });
+  });
+};

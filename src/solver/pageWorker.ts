@@ -1,6 +1,6 @@
 import { type PlanRequest, servePlan } from "./planInWorker.js";
 
-/** The page's worker: one request, then its news until it is ended. Started with `new Worker(new URL("./pageWorker.js", ...))`. */
+/** The page's worker: one request, then its news until it is ended; a failure reaches the page as the worker's error. */
 self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
   servePlan(data, (news) => self.postMessage(news)).catch((error: unknown) => {
     setTimeout(() => {

@@ -31,5 +31,5 @@ async function read(name: string, bytes: Uint8Array, options: ReadOptions): Prom
   if (form === "pdf") return readPdf(bytes, name, options);
   if (form === "picture") return readScan(bytes, name, options);
   if (form === "old-workbook") throw new PartsError("unreadable", name, "Save it as .xlsx or CSV and give that.");
-  return readText(decodeText(bytes, name), name);
+  return readText(decodeText(bytes, name), name, options.onProgress);
 }

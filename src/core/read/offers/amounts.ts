@@ -24,6 +24,11 @@ export const AMOUNT: Readonly<Record<DecimalMark, string>> = {
   comma: "(?:\\d{1,3}(?:[. ']\\d{3})+(?:,\\d+)?|\\d+(?:,\\d+)?|,\\d+)",
 };
 
+const FIRST_AMOUNT: Readonly<Record<DecimalMark, RegExp>> = {
+  point: new RegExp(AMOUNT.point),
+  comma: new RegExp(AMOUNT.comma),
+};
+
 /**
  * A count or amount in the list's writing as a number. Swiss and spaced thousands are read with either mark.
  *
@@ -36,7 +41,7 @@ export function amountOf(text: string, mark: DecimalMark): number {
 
 /** The first whole count in a cell, or null. @example countIn("18,969 pcs", "point") // 18969 */
 export function countIn(text: string, mark: DecimalMark): number | null {
-  const found = new RegExp(AMOUNT[mark]).exec(text);
+  const found = FIRST_AMOUNT[mark].exec(text);
   const count = found ? amountOf(found[0], mark) : Number.NaN;
   return Number.isInteger(count) ? count : null;
 }

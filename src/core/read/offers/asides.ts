@@ -1,6 +1,7 @@
 /** TABLE: clauses of a description that give no rating of the part itself; folded text. */
 
 import { fold } from "./fold.js";
+import { remembering, shapeOf } from "./remember.js";
 
 /**
  * Clauses that are left out before a description is read: uses, what the part replaces, temperatures, bodies in
@@ -24,7 +25,7 @@ const ASIDES: readonly RegExp[] = [
   /\d[\d.,]*\s*(mm|cm)\b/g,
   /\b\d+\s*(h|hrs|hours|stunden|heures|uur)\s*(\/|@|at|bei|bij|a)\s*(?=\d|$)/g,
   /\b(\d+[- ]?)(pin|pole|pos|position|lug|tag|way|gang|turn|tube|valve|rohren|lampes)s?\b/g,
-  /\b(g|t|e|ba)-?\d+(\s*1\/2)?\b(?=.*(screw|base|bayonet|e10|lamp|$))/g,
+  /\b(g|t|e|ba)-?\d+(\s*\d\/\d)?\b(?=.*(screw|base|bayonet|lamp|$))/g,
 ];
 
 /** Only for controls: what stands behind the word for a switch is the switch's. */
@@ -32,13 +33,23 @@ const SWITCH = /\b(switch|schalter|schakelaar|inter(rupteur)?|[sd]p[sd]t)\b(?=.*
 
 /** A description in which the clauses that do not rate the part are blanks; all else keeps its place. */
 export function withoutAsides(description: string, isControl: boolean): string {
-  const folded = fold(description);
-  const patterns = isControl ? [...ASIDES, SWITCH] : ASIDES;
-  return patterns.reduce((text, pattern) => {
-    let plain = text;
-    for (const { index, 0: clause } of folded.matchAll(pattern)) {
-      plain = plain.slice(0, index) + " ".repeat(clause.length) + plain.slice(index + clause.length);
-    }
-    return plain;
-  }, description);
+  const places = (isControl ? asidesOfControl : asidesOfPart)(shapeOf(description));
+  let plain = description;
+  for (const [from, to] of places) plain = plain.slice(0, from) + " ".repeat(to - from) + plain.slice(to);
+  return plain;
 }
+
+type Place = readonly [from: number, to: number];
+
+/** Where the clauses stand; their digits do not matter to that. */
+const placesOf =
+  (patterns: readonly RegExp[]) =>
+  (shape: string): readonly Place[] => {
+    const folded = fold(shape);
+    return patterns.flatMap((pattern) =>
+      [...folded.matchAll(pattern)].map(({ index, 0: clause }): Place => [index, index + clause.length]),
+    );
+  };
+
+const asidesOfPart = remembering(placesOf(ASIDES));
+const asidesOfControl = remembering(placesOf([...ASIDES, SWITCH]));

@@ -38,6 +38,7 @@ const NAMED: Readonly<Record<string, string>> = {
  * @example cleanCell("&frac12; W, 60&cent;") // "½ W, 60¢"
  */
 export function cleanCell(cell: string): string {
+  if (!/[^!-~]|&/.test(cell)) return cell;
   const decoded = cell.includes("&") ? cell.replace(/&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|(\w{2,8}));/gi, entity) : cell;
   return decoded.replace(/[\s\u00a0\u2007\u2009\u202f]+/g, " ").trim();
 }
@@ -50,6 +51,7 @@ function entity(whole: string, hex?: string, decimal?: string, name?: string): s
 
 /** Text for comparing with tables of words: lower case, accents off, letter for letter. @example fold("Épuisé") // "epuise" */
 export function fold(text: string): string {
+  if (!/[^ -~]/.test(text)) return text.toLowerCase();
   return text
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")

@@ -1,18 +1,23 @@
 import type { Kind } from "../../part.js";
 import { fold } from "./fold.js";
 import { KIND_WORDS } from "./kindWords.js";
+import { remembering, shapeOf } from "./remember.js";
 import type { RowTexts } from "./rowTexts.js";
-import { INSTEAD_OF, TECHNOLOGY_WORDS } from "./technologyWords.js";
+import { INSTEAD_OF, TECHNOLOGY_WORDS, type TechnologyRow } from "./technologyWords.js";
 
 const WITH =
   /\b(with|w\/|incl\w*|avec|met|mit|sans|zonder|ohne|for|pour|voor|fur|replaces|ersetzt|remplace|vervangt)\b[^,;]*/g;
 
 /** The kind of part that the nouns of a description name, or null. What a part comes with or is for is not it. */
 export function namedKind(description: string): Kind | null {
-  const words = fold(description);
-  const itself = words.replace(WITH, " ");
-  return kindIn(itself) ?? kindIn(words);
+  return kindOfShape(shapeOf(description)).kind;
 }
+
+const kindOfShape = remembering((shape) => {
+  const words = fold(shape);
+  const itself = words.replace(WITH, " ");
+  return { kind: kindIn(itself) ?? kindIn(words) };
+});
 
 const kindIn = (words: string) => KIND_WORDS.find(([, noun]) => noun.test(words))?.[0] ?? null;
 
@@ -71,18 +76,20 @@ function kindOfRatings(description: string): Kind | null {
 
 /** The kind that what a part is made of tells, where only one kind is made of it. */
 function impliedKind(description: string): Kind | null {
-  const words = fold(description);
-  const said = TECHNOLOGY_WORDS.filter(([, pattern]) => pattern.test(words)).map(([, , of]) => of);
+  const said = technologyRows(shapeOf(description)).map(([, , of]) => of);
   if (said.some((of) => of.includes("potentiometer"))) return "resistor";
   return said.find((of) => of.length === 1)?.[0] ?? said.find((of) => of.length === 2)?.[0] ?? null;
 }
 
+const technologyRows = remembering((shape): readonly TechnologyRow[] => {
+  const words = fold(shape);
+  return TECHNOLOGY_WORDS.filter(([, pattern]) => pattern.test(words));
+});
+
 /** The words for material and body that a text says of a part of this kind, each once. @example technologyOf("MKP axiaal", "capacitor") */
 export function technologyOf(text: string, kind: Kind): string[] {
-  const words = fold(text);
-  const said = new Set(
-    TECHNOLOGY_WORDS.filter(([, pattern, of]) => of.includes(kind) && pattern.test(words)).flatMap(([means]) => means),
-  );
+  const rows = technologyRows(shapeOf(text)).filter(([, , of]) => of.includes(kind));
+  const said = new Set(rows.flatMap(([means]) => means));
   for (const [more, less] of Object.entries(INSTEAD_OF)) if (said.has(more)) for (const word of less) said.delete(word);
   return [...said];
 }

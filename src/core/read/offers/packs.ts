@@ -1,5 +1,6 @@
 import { fold } from "./fold.js";
 import { countsInFigures } from "./prices.js";
+import { remembering, shapeOf } from "./remember.js";
 
 const HOLDER =
   "(?:packs?|packets?|packages?|pkgs?\\.?|pk\\.?|bags?|box(?:es)?|sachets?|boites?|paquets?|pochettes?|zakjes?|doos(?:je)?s?|pakjes?|verpakking|beutel|tute|packung|pack(?:chen)?|schachtel)";
@@ -25,17 +26,21 @@ export type FoundPack = { readonly pack: number | null; readonly rest: string };
  * @example packIn("Metal oxide 68K 3W 5% - five for").pack // 5
  */
 export function packIn(text: string): FoundPack {
+  const { pattern } = patternFor(shapeOf(text));
+  if (!pattern) return { pack: null, rest: text };
   const words = countsInFigures(fold(text));
-  const aligned = words.length === text.length;
-  for (const pattern of PATTERNS) {
-    const found = pattern.exec(words);
-    const count = Number(found?.[1]);
-    if (!found || !(count > 0)) continue;
-    const rest = aligned ? blanked(text, found.index, found[0].length) : words.replace(found[0], " ");
-    return { pack: count, rest };
-  }
-  return { pack: null, rest: text };
+  const found = pattern.exec(words);
+  const count = Number(found?.[1]);
+  if (!found || !(count > 0)) return { pack: null, rest: text };
+  const isAligned = words.length === text.length;
+  return { pack: count, rest: isAligned ? blanked(text, found.index, found[0].length) : words.replace(found[0], " ") };
 }
+
+/** The first writing of a pack that a text of this shape has, if any. */
+const patternFor = remembering((shape) => {
+  const words = countsInFigures(fold(shape));
+  return { pattern: PATTERNS.find((pattern) => pattern.test(words)) };
+});
 
 /** The count of a packing cell: "sachet 10", "Pack of 5", "10"; tapes and reels are packed, but sold by the piece. */
 export function packOfCell(cell: string): number | null {

@@ -25,6 +25,7 @@ const SMALL_WORDS: readonly (readonly [RegExp, string])[] = [
 
 /** A text with small counts in words written in figures. @example countsInFigures("five for") // "5 for" */
 export function countsInFigures(text: string): string {
+  if (!/[a-z]{3}/.test(text)) return text;
   return SMALL_WORDS.reduce((plain, [word, figures]) => plain.replace(word, figures), text);
 }
 
@@ -36,14 +37,8 @@ export function countsInFigures(text: string): string {
  */
 export function pricesIn(cell: string, mark: DecimalMark): PrintedPrice[] {
   const text = countsInFigures(fold(cell));
-  const amount = AMOUNT[mark];
-  const pattern = new RegExp(
-    `(?:(?<![\\d.,])(?<lot>\\d+)\\s*${FOR}\\s*|(?<![\\d.,])(?<least>\\d+)\\s*${UPWARDS}\\s*[:=@]?\\s*|${FROM}\\s*(?<least2>\\d+)[^\\d€$£]*)?` +
-      `(?:${SIGN}\\s*)?(?<amount>${amount})\\s*(?<cents>${CENTS})?(?:${SIGN})?(?:\\s*(?:/|per|pro|je|pour|voor)\\s*(?<per>\\d+)(?![\\d.,]))?`,
-    "g",
-  );
   const prices: PrintedPrice[] = [];
-  for (const { groups } of text.matchAll(pattern)) {
+  for (const { groups } of text.matchAll(PRICE[mark])) {
     const figure = amountOf(groups!.amount!, mark) / (groups!.cents ? 100 : 1);
     const from = Number(groups!.lot ?? groups!.least ?? groups!.least2 ?? groups!.per ?? 1);
     const lot = Number(groups!.lot ?? groups!.per ?? 1);
@@ -51,3 +46,12 @@ export function pricesIn(cell: string, mark: DecimalMark): PrintedPrice[] {
   }
   return prices;
 }
+
+/** A price with the count before it ("10 for", "25+", "ab 10") or the pieces behind it ("/100"). */
+const priceIn = (amount: string) =>
+  new RegExp(
+    `(?:(?<![\\d.,])(?<lot>\\d+)\\s*${FOR}\\s*|(?<![\\d.,])(?<least>\\d+)\\s*${UPWARDS}\\s*[:=@]?\\s*|${FROM}\\s*(?<least2>\\d+)[^\\d€$£]*)?` +
+      `(?:${SIGN}\\s*)?(?<amount>${amount})\\s*(?<cents>${CENTS})?(?:${SIGN})?(?:\\s*(?:/|per|pro|je|pour|voor)\\s*(?<per>\\d+)(?![\\d.,]))?`,
+    "g",
+  );
+const PRICE: Readonly<Record<DecimalMark, RegExp>> = { point: priceIn(AMOUNT.point), comma: priceIn(AMOUNT.comma) };

@@ -1,4 +1,5 @@
 import { fold, saysNothing } from "./fold.js";
+import { remembering, shapeOf } from "./remember.js";
 
 const NO_PART: readonly (readonly [reason: string, pattern: RegExp])[] = [
   ["a spreadsheet's error stands here", /#(n\/a|value!|div\/0!|ref!|name\?|null!|num!)|####/],
@@ -19,12 +20,16 @@ const NO_PART: readonly (readonly [reason: string, pattern: RegExp])[] = [
 
 /** Why a row's words make no offer: an assortment, a kit, a note, damage; null where nothing speaks against it. */
 export function noOfferBecause(description: string, stockNumber: string | null): string | null {
-  const words = fold(description);
   if (saysNothing(description) || !/\p{L}{2}|\d/u.test(description)) return "nothing is described here";
-  const damaged = NO_PART.find(([, pattern]) => pattern.test(words))?.[0];
+  const damaged = damageOf(shapeOf(description)).reason;
   if (damaged) return damaged;
   return stockNumber && /\?\?/.test(stockNumber) ? "its number cannot be read" : null;
 }
+
+const damageOf = remembering((shape) => {
+  const words = fold(shape);
+  return { reason: NO_PART.find(([, pattern]) => pattern.test(words))?.[0] };
+});
 
 /**
  * Whether a row is a heading or a note: it says one thing only, and neither a price nor a number stands beside it.

@@ -4,12 +4,15 @@ import type { DecimalMark } from "../../quantity/notation/number.js";
 import { readValue } from "../../quantity/readValue.js";
 import { fold } from "./fold.js";
 import { plainNotation } from "./notation.js";
+import { remembering, shapeOf } from "./remember.js";
 
 const NEW_OLD_STOCK =
   /\bn\.?o\.?s\b|new[- ]old[- ]stock|(ancien|vieux) stock neuf|stock ancien,? neuf|neuf de stock|oude voorraad(,? ongebruikt)|ongebruikt|nieuw(,)? oude? voorraad|alte lagerware|altbestand|ungebraucht|unused old/;
 
 /** Whether a text says new old stock: unused, but old. @example isNewOldStock("5.6K 1W n.o.s.") // true */
-export const isNewOldStock = (text: string): boolean => NEW_OLD_STOCK.test(fold(text));
+export const isNewOldStock = (text: string): boolean => oldStock(shapeOf(text)).is;
+
+const oldStock = remembering((shape) => ({ is: NEW_OLD_STOCK.test(fold(shape)) }));
 
 const READING =
   /\b(?:tested|tests?|reads?|measured?|measures|meter|mesuree?s?|gemeten|gemessen|meet|misst|drifted to|now)\s*(?:at|as|says|about|ca\.?|abt\.?|=|:)?\s*(\d*[.,]?\d+(?:[a-zµμω]\d+)?\s*[a-zµμΩω%]*)(.*)$/i;
@@ -53,6 +56,7 @@ export type BodySize = { readonly lengthMetres: number | null; readonly diameter
 
 /** The size a text prints in millimetres: the longer figure of "11 x 5 mm" is the length. @example sizeIn("Ø8 x 20 mm") */
 export function sizeIn(text: string, mark: DecimalMark): BodySize {
+  if (!/mm/i.test(text)) return { lengthMetres: null, diameterMetres: null };
   const found = /(\d+(?:\.\d+)?)\s*(?:mm)?\s*[x×]\s*(?:ø|d|l)?\s*(\d+(?:\.\d+)?)\s*mm/i.exec(plainNotation(text, mark));
   if (!found) return { lengthMetres: null, diameterMetres: null };
   const metres = [Number(found[1]), Number(found[2])]

@@ -7,7 +7,6 @@ export type FieldCell = { readonly column: OfferColumn; readonly text: string };
 
 /** A row by the fields of its columns; cells that say nothing are left out. */
 export type RowTexts = {
-  readonly all: readonly FieldCell[];
   readonly of: (...fields: readonly ColumnField[]) => readonly FieldCell[];
   readonly first: (field: ColumnField) => string | null;
   /** The cells of all these fields as one text. */
@@ -16,12 +15,16 @@ export type RowTexts = {
 
 /** The cells of a row by what their columns hold. */
 export function rowTexts(cells: readonly string[], { columns }: OfferMapping): RowTexts {
-  const all = columns
-    .map((column) => ({ column, text: cells[column.index] ?? "" }))
-    .filter(({ text }) => !saysNothing(text));
-  const of = (...fields: readonly ColumnField[]) => all.filter(({ column }) => fields.includes(column.field));
+  const byField = new Map<ColumnField, FieldCell[]>();
+  for (const column of columns) {
+    const text = cells[column.index] ?? "";
+    if (column.field === "nothing" || saysNothing(text)) continue;
+    const known = byField.get(column.field);
+    if (known) known.push({ column, text });
+    else byField.set(column.field, [{ column, text }]);
+  }
+  const of = (...fields: readonly ColumnField[]) => fields.flatMap((field) => byField.get(field) ?? []);
   return {
-    all,
     of,
     first: (field) => of(field)[0]?.text ?? null,
     joined: (...fields) =>

@@ -3,6 +3,7 @@ import type { DecimalMark } from "../../quantity/notation/number.js";
 import { countIn } from "./amounts.js";
 import { fold } from "./fold.js";
 import { countsInFigures } from "./prices.js";
+import { remembering, shapeOf } from "./remember.js";
 import { PLAIN_SUPPLY, STATUS_WORDS } from "./statusWords.js";
 
 /** The texts of a row that may speak of its supply. */
@@ -27,8 +28,8 @@ const OUTRANKING: readonly Status[] = ["discontinued", "last-time-buy", "out-of-
  */
 export function supplyOf(texts: SupplyTexts, mark: DecimalMark): Supply {
   const said = [...texts.status, ...texts.stock].map(statusIn).filter((status) => status !== null);
-  const plain = PLAIN_SUPPLY.exec(fold(texts.description));
-  if (plain) said.push(statusIn(plain[0]) ?? "in-stock");
+  const plain = plainSupply(shapeOf(texts.description)).phrase;
+  if (plain) said.push(statusIn(plain) ?? "in-stock");
   const counts = texts.stock.map((text) => stockIn(text, mark)).concat(texts.status.map(countLeft));
   const stock = counts.find((count) => count !== null) ?? null;
   if (stock === 0) said.push("out-of-stock");
@@ -37,9 +38,15 @@ export function supplyOf(texts: SupplyTexts, mark: DecimalMark): Supply {
 
 /** What a text says of the supply, or null. */
 export function statusIn(text: string): Status | null {
-  const words = fold(text);
-  return STATUS_WORDS.find(([, phrase]) => phrase.test(words))?.[0] ?? null;
+  return statusOfShape(shapeOf(text)).status;
 }
+
+const plainSupply = remembering((shape) => ({ phrase: PLAIN_SUPPLY.exec(fold(shape))?.[0] }));
+
+const statusOfShape = remembering((shape) => {
+  const words = fold(shape);
+  return { status: STATUS_WORDS.find(([, phrase]) => phrase.test(words))?.[0] ?? null };
+});
 
 /** The count of a stock cell: bare, or in words that speak of stock; the figures of a lead time are none. */
 function stockIn(text: string, mark: DecimalMark): number | null {

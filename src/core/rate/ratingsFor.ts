@@ -10,6 +10,7 @@ import { findAim } from "./findAim.js";
 import { linePart } from "./lineParts.js";
 import { fuseAim, lampAim } from "./namedAim.js";
 import { type Need, needOf } from "./need.js";
+import { NEVER_INSTEAD } from "./neverInstead.js";
 import { seleniumAim } from "./seleniumAim.js";
 import { stringAim } from "./stringAim.js";
 import { warmUpOf } from "./voltsNeeded.js";
@@ -139,7 +140,11 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
     taper: part.taper,
     room: options.room ?? null,
     aim: found.aim,
-    rejected: found.rejected,
+    rejected: [
+      ...(NEVER_INSTEAD[rule.classRow.id] ?? []),
+      ...(NEVER_INSTEAD[rule.roleRow.id] ?? []),
+      ...found.rejected,
+    ],
     because: [...value.because, ...watts.because, ...volts.because, ...found.because],
     choices: found.choices,
     figures: {

@@ -1,8 +1,7 @@
-import { headsOf, idsToGive, PARTS_SHEET, readFrom } from "../core/index.js";
-import type { Written } from "../hosts/host.js";
+import { headsOf, idsToGive, PARTS_SHEET, PROJECTS_SHEET, readFrom } from "../core/index.js";
 import type { Book } from "./book.js";
 import { answerFormula, LIVE_KEYS, rulesFormula } from "./liveFormula.js";
-import type { View, ViewRow } from "./openSheet.js";
+import { targetOf, type View, type ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { patchRows, type RowCells } from "./writeSheet.js";
 
@@ -52,7 +51,7 @@ function idsOf(view: View<Parts>): ReadonlyMap<number, string> {
 /** The formulas of one row's worked-out columns, and of its rules. */
 export function formulasOfRow(book: Book, parts: Pick<View<Parts>, "places">, at: number): RowCells<Parts> {
   const live = LIVE_KEYS.map((key) => [key, answerFormula(parts, key, at)] as const);
-  const rules: Written = book.projects ? rulesFormula(parts, book.projects, at) : null;
+  const rules = rulesFormula(parts, targetOf(book.projects, PROJECTS_SHEET), at);
   return { ...Object.fromEntries(live), rules };
 }
 

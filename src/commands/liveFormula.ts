@@ -29,7 +29,11 @@ export function answerFormula(view: Pick<View<Parts>, "places">, key: keyof Part
 }
 
 /** The formula that fetches a set's rules for a row of Parts, by the set's short name. */
-export function rulesFormula(parts: Pick<View<Parts>, "places">, projects: View<Projects>, at: number): Written {
+export function rulesFormula(
+  parts: Pick<View<Parts>, "places">,
+  projects: Pick<View<Projects>, "name" | "places">,
+  at: number,
+): Written {
   const [set, short, rules] = [parts.places.project, projects.places.short, projects.places.rules];
   if (set === undefined || short === undefined || rules === undefined) return null;
   const range = (column: number) => columnOf(projects.name, columnName(column), columnName(column), SPARE_ROWS);
@@ -37,16 +41,18 @@ export function rulesFormula(parts: Pick<View<Parts>, "places">, projects: View<
   return { formula: `=IFERROR(${found},"")` };
 }
 
+/** A whole sheet as a formula looks at it. */
+type Whole = { readonly name: string; readonly heads: readonly string[] };
+
 /** The formula that writes the rules in force for a set's row: what differs from the defaults, as one text. */
 export function rulesInForceFormula(
   projects: Pick<View<Projects>, "places">,
-  sheets: { readonly rules: { name: string; width: number }; readonly settings: { name: string; width: number } },
+  sheets: { readonly rules: Whole; readonly settings: Whole },
   at: number,
 ): Written {
   const place = projects.places.rules;
   if (place === undefined || place === 0) return null;
-  const whole = ({ name, width }: { name: string; width: number }) =>
-    columnOf(name, "A", columnName(width - 1), SPARE_ROWS);
+  const whole = ({ name, heads }: Whole) => columnOf(name, "A", columnName(heads.length - 1), SPARE_ROWS);
   const [left, row] = [columnName(place - 1), at + 1];
   const own = `$A$1:$${left}$1,$A${row}:$${left}${row}`;
   return { formula: `=LUG.RULES_IN_FORCE(${whole(sheets.rules)},${whole(sheets.settings)},${own})` };

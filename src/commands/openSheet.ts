@@ -1,4 +1,4 @@
-import { findSheet, likeness, PartsError, placesOf, type RowOf, rowsOf, type Sheet } from "../core/index.js";
+import { findSheet, headsOf, likeness, PartsError, placesOf, type RowOf, rowsOf, type Sheet } from "../core/index.js";
 import type { Host, HostCell, SheetCells } from "../hosts/host.js";
 
 /** One row of a sheet as it stands: where (from 0), its values by key, and the formulas among them. */
@@ -69,4 +69,12 @@ function formulasOf<S extends Sheet>(places: View<S>["places"], row: readonly Ho
     return formula ? [[key, formula] as const] : [];
   });
   return Object.fromEntries(found) as ViewRow<S>["formulas"];
+}
+
+/** Where a sheet's columns stand: as they do, or as they will once it is made. */
+export function targetOf<S extends Sheet>(
+  view: View<S> | null,
+  sheet: S,
+): Pick<View<S>, "name" | "places" | "heads" | "end"> {
+  return view ?? { name: sheet.name, places: placesOf(sheet, headsOf(sheet)), heads: headsOf(sheet), end: 1 };
 }

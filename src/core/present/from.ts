@@ -1,10 +1,17 @@
-import type { Fact, From } from "../fact.js";
+import type { Fact, From, Sure } from "../fact.js";
 
 /** What we wrote into a cell of a row, and how we knew it. */
-export type Origin = { readonly head: string; readonly text: string; readonly from: From; readonly at: string };
+export type Origin = {
+  readonly head: string;
+  readonly text: string;
+  readonly from: From;
+  readonly at: string;
+  readonly sure?: Sure;
+};
 
-/** The words of a `from` entry, by where a fact is from; a place such as "line 14" says it by itself. */
+/** The word that an entry's place starts with, by where a fact is from; "line 14" says it by itself. */
 const LEAD: Record<From, string> = { line: "line", note: "note", default: "rule", bench: "reading", user: "you" };
+const PLACE = /^(.*) \((line|note|rule|reading|you)\b(.*?)(?:, (sure|likely|a guess))?\)$/;
 
 const BETWEEN = "; ";
 
@@ -14,13 +21,13 @@ const BETWEEN = "; ";
  * @example writeFrom([{ head: "watts", text: "0.5", from: "note", at: "note 2" }]) // "watts 0.5 (note 2)"
  */
 export function writeFrom(origins: readonly Origin[]): string {
-  return origins.map(({ head, text, from, at }) => `${head} ${text} (${placed(from, at)})`).join(BETWEEN);
+  return origins.map(({ head, text, from, at, sure }) => `${head} ${text} (${placed(from, at, sure)})`).join(BETWEEN);
 }
 
-/** A place always starts with its own word: "note 2", "rule carbon_comp". */
-function placed(from: From, at: string): string {
+function placed(from: From, at: string, sure: Sure | undefined): string {
   const lead = LEAD[from];
-  return at.startsWith(lead) ? at : `${lead} ${at}`.trim();
+  const whole = at.startsWith(lead) ? at : `${lead} ${at}`.trim();
+  return whole.replaceAll(BETWEEN, ", ") + (sure ? `, ${sure}` : "");
 }
 
 /**
@@ -32,12 +39,12 @@ export function readFrom(cell: string | null, heads: readonly string[]): readonl
   const longestFirst = [...heads].sort((a, b) => b.length - a.length);
   return (cell ?? "").split(BETWEEN).flatMap((entry) => {
     const head = longestFirst.find((each) => entry.startsWith(`${each} `));
-    const rest = head ? entry.slice(head.length + 1) : "";
-    const found = /^(.*) \((line|note|rule|reading|you)\b(.*)\)$/.exec(rest);
+    const found = PLACE.exec(entry.slice((head ?? "").length + 1));
     if (!head || !found) return [];
-    const from = (Object.keys(LEAD) as From[]).find((each) => LEAD[each] === found[2])!;
-    const at = from === "default" || from === "user" ? found[3]!.trim() : `${found[2]}${found[3]}`;
-    return [{ head, text: found[1]!, from, at }];
+    const [, text, lead, rest, sure] = found;
+    const from = (Object.keys(LEAD) as From[]).find((each) => LEAD[each] === lead)!;
+    const at = from === "default" || from === "user" ? rest!.trim() : `${lead}${rest}`;
+    return [{ head, text: text!, from, at, ...(sure ? { sure: sure as Sure } : {}) }];
   });
 }
 
@@ -47,6 +54,7 @@ export function readFrom(cell: string | null, heads: readonly string[]): readonl
  * @param text What the cell holds now, as text.
  */
 export function factOf<T>(value: T, text: string, origin: Origin | undefined): Fact<T> {
-  if (origin && origin.text === text) return { value, from: origin.from, at: origin.at };
-  return { value, from: "user", at: "typed" };
+  if (!origin || origin.text !== text) return { value, from: "user", at: "typed" };
+  const { from, at, sure } = origin;
+  return sure ? { value, from, at, sure } : { value, from, at };
 }

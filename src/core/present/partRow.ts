@@ -56,7 +56,15 @@ function originsOf(part: Part, row: PartsRow): Origin[] {
   ];
   return facts.flatMap(([key, found]) =>
     found && row[key] !== null
-      ? [{ head: columns[key].head, text: String(row[key]), from: found.from, at: found.at }]
+      ? [
+          {
+            head: columns[key].head,
+            text: String(row[key]),
+            from: found.from,
+            at: found.at,
+            ...(found.sure ? { sure: found.sure } : {}),
+          },
+        ]
       : [],
   );
 }

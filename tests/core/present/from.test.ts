@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { factOf, type Origin, readFrom, writeFrom } from "../../../src/core/index.js";
 
-const HEADS = ["value", "watts", "new watts", "used as", "tolerance"];
+const HEADS = ["value", "watts", "new watts", "used as", "tolerance", "type"];
 
 describe("the from column", () => {
   test.each<[string, Origin, string]>([
@@ -16,6 +16,11 @@ describe("the from column", () => {
       "new watts 1 (rule carbon_comp)",
       { head: "new watts", text: "1", from: "default", at: "carbon_comp" },
       "longer heads first",
+    ],
+    [
+      "type Wax paper (line 3: says paper, likely)",
+      { head: "type", text: "Wax paper", from: "line", at: "line 3: says paper", sure: "likely" },
+      "how sure we are is a word",
     ],
     [
       "used as Line (mains) bypass (you)",

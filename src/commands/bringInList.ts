@@ -1,0 +1,144 @@
+import {
+  DOCUMENTS_SHEET,
+  type DocumentReading,
+  emptyRow,
+  LINES_SHEET,
+  nextIds,
+  PARTS_SHEET,
+  type Part,
+  PROJECTS_SHEET,
+  readAgain,
+  rowOfPart,
+  samePart,
+} from "../core/index.js";
+import type { Change } from "../hosts/host.js";
+import { type Book, projectOf, rulesOf, valuesOf } from "./book.js";
+import { formulasOfRow } from "./fill.js";
+import { targetOf } from "./openSheet.js";
+import { addProjects, missingSheets } from "./startBook.js";
+import { counted, nothingToDo, type Step } from "./step.js";
+import { addRows, patchRows, writtenRow } from "./writeSheet.js";
+
+/** Where a list belongs: the set's short name and full name, and the document's name. */
+export type ListTarget = {
+  readonly short: string;
+  readonly set: string;
+  readonly document: string;
+  readonly card?: { readonly liveChassis?: boolean; readonly pictureTube?: boolean; readonly era?: string };
+};
+
+/**
+ * Writes a list that was understood to the sheets: its set, its document, its lines, and a row for each part with live formulas.
+ *
+ * A list read again finds its rows by document, section and designator: their ids, readings and typed cells stay.
+ */
+export function bringInListStep(book: Book, reading: DocumentReading, target: ListTarget): Step {
+  if (reading.parts.length === 0) return nothingToDo("No parts were understood");
+  const { known, fresh } = sorted(book, reading, target);
+  const changes = [
+    ...missingSheets(book),
+    ...addProjects(book, projectOf(book, target.short) ? [] : [newProject(target)]),
+    ...documentChanges(book, reading, target),
+    ...known,
+    ...freshRows(book, fresh, target),
+    ...lineChanges(book, reading, target),
+  ];
+  const unclear = reading.lines.filter((line) => line.became === "unclear").length;
+  const again = reading.parts.length - fresh.length;
+  return {
+    name: `Write ${counted(fresh.length, "part")} to the sheet${again > 0 ? `, ${again} read again` : ""}`,
+    changes,
+    overwrites: [],
+    notes: unclear > 0 ? [`${counted(unclear, "line")} stayed unclear; they stand in Lines.`] : [],
+  };
+}
+
+const newProject = ({ short, set, card = {} }: ListTarget) => ({
+  ...emptyRow(PROJECTS_SHEET),
+  short,
+  name: set,
+  howFar: "replace the known bad",
+  state: "open" as const,
+  era: card.era ?? null,
+  liveChassis: card.liveChassis ?? null,
+  pictureTube: card.pictureTube ?? null,
+});
+
+/** Parts that stand in the sheet already, as changes of their rows, and those that are new. */
+function sorted(book: Book, reading: DocumentReading, target: ListTarget) {
+  const rules = rulesOf(book, target.short).rules;
+  const standing = new Map((book.parts?.rows ?? []).map((row) => [samePart(row.values), row]));
+  const fresh: Part[] = [];
+  const patches = reading.parts.flatMap((part) => {
+    const row = rowOfPart({ ...part, document: target.document }, target.short, rules);
+    const there = standing.get(samePart(row));
+    if (!there) fresh.push(part);
+    return there ? [{ at: there.at, cells: readAgain(there.values, row) }] : [];
+  });
+  return { known: book.parts ? patchRows(book.parts, patches) : [], fresh };
+}
+
+function freshRows(book: Book, parts: readonly Part[], target: ListTarget): readonly Change[] {
+  if (parts.length === 0) return [];
+  const rules = rulesOf(book, target.short).rules;
+  const place = targetOf(book.parts, PARTS_SHEET);
+  const rows = withIds(book, parts, target.short).map((part, index) => ({
+    ...writtenRow(PARTS_SHEET, rowOfPart({ ...part, document: target.document }, target.short, rules)),
+    ...formulasOfRow(book, place, place.end + index),
+  }));
+  return addRows(book.parts, PARTS_SHEET, rows);
+}
+
+/** Sections of one can stand next to each other and share a number. */
+function withIds(book: Book, parts: readonly Part[], short: string): readonly Part[] {
+  const families: Part[][] = [];
+  for (const part of parts) {
+    const last = families.at(-1)?.[0];
+    const isSame = last && part.parent !== null && part.parent === last.parent && part.section === last.section;
+    if (isSame) families.at(-1)!.push(part);
+    else families.push([part]);
+  }
+  const taken = valuesOf(book.parts).flatMap(({ id }) => id ?? []);
+  const ids = nextIds(
+    short,
+    taken,
+    families.map((family) => family.length),
+  );
+  return families.flatMap((family, index) => family.map((part, nth) => ({ ...part, id: ids[index]![nth]! })));
+}
+
+function documentChanges(book: Book, reading: DocumentReading, target: ListTarget): readonly Change[] {
+  const cells = {
+    project: target.short,
+    document: target.document,
+    capitalM: reading.capitalM,
+    notes: reading.notes.join(" / ") || null,
+    questions: reading.questions.join(" / ") || null,
+  };
+  const there = book.documents?.rows.find(
+    ({ values }) => values.project === target.short && values.document === target.document,
+  );
+  if (book.documents && there) return patchRows(book.documents, [{ at: there.at, cells }]);
+  return addRows(book.documents, DOCUMENTS_SHEET, [{ ...cells, title: target.set }]);
+}
+
+/** Lines of a document that is read again take the place of its old ones; what is left over is emptied. */
+function lineChanges(book: Book, reading: DocumentReading, target: ListTarget): readonly Change[] {
+  const rows = reading.lines.map((line) => ({
+    project: target.short,
+    document: target.document,
+    line: line.number,
+    text: line.text,
+    became: line.became,
+    parts: line.parts.join(" ") || "",
+    reason: line.reason ?? "",
+  }));
+  const old = (book.lines?.rows ?? []).filter(
+    ({ values }) => values.project === target.short && values.document === target.document,
+  );
+  const empty = Object.fromEntries(Object.keys(LINES_SHEET.columns).map((key) => [key, ""]));
+  const over = old.map(({ at }, index) => ({ at, cells: rows[index] ?? empty }));
+  const patched = book.lines ? patchRows(book.lines, over) : [];
+  const rest = rows.slice(old.length);
+  return [...patched, ...(rest.length > 0 || !book.lines ? addRows(book.lines, LINES_SHEET, rest) : [])];
+}

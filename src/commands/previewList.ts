@@ -1,0 +1,50 @@
+import { type DocumentReading, PartsError, type RulesInForce, readDocument, type SourceLine } from "../core/index.js";
+import { readSource } from "../sources/readSource.js";
+
+/** What bears on how a list is understood: what M means, the year of the set, the rules that name types and uses. */
+export type ListAnswers = {
+  readonly capitalM: "thousand" | "million" | null;
+  readonly era: number | null;
+  readonly inForce: RulesInForce;
+};
+
+/** Lines beyond this are no parts list: a factory list has a few thousand at most. */
+const MOST_LINES = 20_000;
+
+/**
+ * The lines of a pasted text or of a file.
+ *
+ * @throws PartsError "not-a-list" for nothing at all, "unreadable" for what is no text, "too-much" for far too many lines.
+ */
+export async function linesOf(name: string, bytes: Uint8Array): Promise<readonly SourceLine[]> {
+  const { lines } = await readSource(name, bytes);
+  if (lines.length > MOST_LINES) {
+    throw new PartsError(
+      "too-much",
+      `${lines.length} lines`,
+      `A parts list of up to ${MOST_LINES} lines can be read; give it in parts.`,
+    );
+  }
+  return lines;
+}
+
+/** The lines of a pasted text. */
+export const linesOfText = (text: string): Promise<readonly SourceLine[]> =>
+  linesOf("what you pasted", new TextEncoder().encode(text));
+
+/**
+ * How a list is understood, line by line, before anything is written.
+ *
+ * @throws PartsError "not-a-list" where no line is a part.
+ */
+export function previewList(lines: readonly SourceLine[], answers: ListAnswers): DocumentReading {
+  const reading = readDocument(lines, answers);
+  if (reading.parts.length === 0) {
+    throw new PartsError(
+      "not-a-list",
+      `${lines.length} lines`,
+      'Give lines such as "R7  470K  1/2 W" or a table with a column for the designator.',
+    );
+  }
+  return reading;
+}

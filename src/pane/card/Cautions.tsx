@@ -1,0 +1,44 @@
+import { Checkbox, makeStyles, tokens } from "@fluentui/react-components";
+import type { Caution } from "../../core/index.js";
+
+const useStyles = makeStyles({
+  list: { display: "flex", flexDirection: "column", gap: "6px", margin: 0, padding: 0, listStyle: "none" },
+  stop: { borderLeft: `4px solid ${tokens.colorStatusDangerBorder2}`, paddingLeft: "8px" },
+  look: { borderLeft: `4px solid ${tokens.colorStatusWarningBorder2}`, paddingLeft: "8px" },
+  note: { borderLeft: `4px solid ${tokens.colorNeutralStroke1}`, paddingLeft: "8px" },
+});
+
+const WORD: Readonly<Record<Caution["level"], string>> = { stop: "Stop", look: "Look", note: "Note" };
+
+/**
+ * Cautions where the hand is. Each says its level in a word; a stop has a box where `onTick` is given.
+ *
+ * @param ticked Ids of the stops that were ticked.
+ */
+export function Cautions(props: {
+  cautions: readonly Caution[];
+  ticked?: readonly string[];
+  onTick?: (id: string, isTicked: boolean) => void;
+}) {
+  const styles = useStyles();
+  if (props.cautions.length === 0) return null;
+  return (
+    <ul className={styles.list} aria-label="Cautions">
+      {props.cautions.map((caution) => (
+        <li key={caution.id} className={styles[caution.level]}>
+          {caution.level === "stop" && props.onTick ? (
+            <Checkbox
+              checked={props.ticked?.includes(caution.id) ?? false}
+              onChange={(_, { checked }) => props.onTick?.(caution.id, checked === true)}
+              label={`Stop: ${caution.text}`}
+            />
+          ) : (
+            <span>
+              <strong>{WORD[caution.level]}:</strong> {caution.text}
+            </span>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,103 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { rulesOf } from "../../commands/book.js";
+import { sayStep } from "../../commands/decideRows.js";
+import { takeBackStep, theirCells } from "../../commands/fill.js";
+import { fittedStep, openStops, tickStopStep } from "../../commands/fit.js";
+import type { ViewRow } from "../../commands/openSheet.js";
+import { PARTS_SHEET, workOut } from "../../core/index.js";
+import { useBench } from "../bench.js";
+import { PickRule } from "../kit/PickRule.js";
+import { Quiet, Row, Stack } from "../kit/Stack.js";
+import { StepButton } from "../kit/StepButton.js";
+import type { ScreenProps } from "../Pane.js";
+import { logDay } from "../when.js";
+import { PartCard } from "./PartCard.js";
+import { WhyChain } from "./WhyChain.js";
+
+type PartRow = ViewRow<typeof PARTS_SHEET>;
+
+/** The card of the part in the hand, with what can be done with it. */
+export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
+  const { book, run } = useBench();
+  const [opened, setOpened] = useState<"why" | "edit" | null>(null);
+  const say = (action: string) => sayStep(book, [row], "action", action, `the action ${action}`);
+  const toggle = (which: "why" | "edit") => setOpened(opened === which ? null : which);
+  return (
+    <Stack>
+      <PartCard
+        row={row.values}
+        ticked={(row.values.stopsSeen ?? "").split(" ")}
+        onTick={(id, on) => void run(tickStopStep(book, row, id, on))}
+      />
+      <Row>
+        <StepButton step={say("replace")} label="Replace" />
+        <StepButton step={say("keep")} label="Keep" />
+        <Button onClick={() => go("bench")}>Read again</Button>
+        <Button onClick={() => toggle("why")} aria-expanded={opened === "why"}>
+          Why
+        </Button>
+        <Button onClick={() => toggle("edit")} aria-expanded={opened === "edit"}>
+          Edit
+        </Button>
+        {(row.values.came ?? 0) > 0 && row.values.fitted === null && <Fitted row={row} />}
+      </Row>
+      {opened === "why" && <WhyChain row={row.values} />}
+      {opened === "edit" && <EditPart row={row} />}
+      <TypedOver row={row} />
+    </Stack>
+  );
+}
+
+function Fitted({ row }: { row: PartRow }) {
+  const { book, services } = useBench();
+  const when = logDay(services.now());
+  const stops = openStops(row.values);
+  if (stops.length > 0) return <Quiet>Tick its stops, then it can be marked as fitted.</Quiet>;
+  return <StepButton step={fittedStep(book, row, { when, reading: "" })} label="Fitted" />;
+}
+
+/** Cells the user typed over, with the rule's own answer and the way back. */
+function TypedOver({ row }: { row: PartRow }) {
+  const { book } = useBench();
+  const keys = theirCells(row);
+  if (keys.length === 0) return null;
+  const empty = Object.fromEntries(keys.map((key) => [key, null]));
+  const ruled = workOut({ ...row.values, ...empty }, rulesOf(book, row.values.project));
+  return (
+    <Stack title="Typed by you" isCard>
+      {keys.map((key) => (
+        <Row key={key}>
+          <span>
+            {PARTS_SHEET.columns[key].head}: {String(row.values[key])}; the rules say {String(ruled[key] ?? "nothing")}
+          </span>
+          <StepButton step={takeBackStep(book, row.at, [key])} label="Take back" />
+        </Row>
+      ))}
+    </Stack>
+  );
+}
+
+function EditPart({ row }: { row: PartRow }) {
+  const { book, run } = useBench();
+  const { rules } = rulesOf(book, row.values.project);
+  const give = (key: "type" | "usedAs", label: string, what: string) =>
+    void run(sayStep(book, [row], key, label, `the ${what} ${label}`), true);
+  return (
+    <Stack title="What it is" isCard>
+      <PickRule
+        label="Type"
+        rules={rules.filter(({ scope, kind }) => scope === "class" && (kind === null || kind === row.values.kind))}
+        value={row.values.type}
+        onPick={(label) => give("type", label, "type")}
+      />
+      <PickRule
+        label="Used as"
+        hint="Look which tube pin or supply it hangs on."
+        rules={rules.filter(({ scope }) => scope === "role")}
+        value={row.values.usedAs}
+        onPick={(label) => give("usedAs", label, "use")}
+      />
+    </Stack>
+  );
+}

@@ -1,0 +1,56 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { ReactNode } from "react";
+import { cautionsOf } from "../../commands/fit.js";
+import type { PartsRow } from "../../core/index.js";
+import { Stack } from "../kit/Stack.js";
+import { ActionMark } from "./ActionMark.js";
+import { Cautions } from "./Cautions.js";
+import { figuresOf, measuredText, newFigures, whence } from "./cardTexts.js";
+
+const useStyles = makeStyles({
+  lines: { display: "grid", gridTemplateColumns: "76px minmax(0, 1fr)", columnGap: "8px", rowGap: "8px", margin: 0 },
+  term: { color: tokens.colorNeutralForeground2, margin: 0 },
+  said: { margin: 0, minWidth: 0 },
+  value: { fontSize: "18px", lineHeight: "24px", fontWeight: 600 },
+  quiet: { color: tokens.colorNeutralForeground2 },
+});
+
+/** One part: was, measured and will be below each other, with one line of because. */
+export function PartCard(props: {
+  row: PartsRow;
+  ticked?: readonly string[];
+  onTick?: (id: string, on: boolean) => void;
+}) {
+  const { row } = props;
+  const styles = useStyles();
+  const title = [row.designator, row.section, row.usedAs].filter(Boolean).join(", ");
+  return (
+    <Stack title={title} isCard>
+      <dl className={styles.lines}>
+        <Line name="was" value={figuresOf(row)} quiet={`${row.printed ?? ""}${whence(row)}`} />
+        {row.found && <Line name="found" value={row.found} quiet="in the set, in place of what the list says" />}
+        <Line name="measured" value={measuredText(row)} quiet={row.verdict ?? ""} />
+        <Line name="will be" value={newFigures(row)} quiet="">
+          <ActionMark action={row.action} />
+        </Line>
+        <Line name="because" value={null} quiet={row.because ?? "nothing says yet what to do"} />
+        {row.offer && <Line name="buy" value={null} quiet={[row.offer, row.fit].filter(Boolean).join(": ")} />}
+      </dl>
+      <Cautions cautions={cautionsOf(row)} ticked={props.ticked} onTick={props.onTick} />
+    </Stack>
+  );
+}
+
+function Line(props: { name: string; value: string | null; quiet: string; children?: ReactNode }) {
+  const styles = useStyles();
+  return (
+    <>
+      <dt className={styles.term}>{props.name}</dt>
+      <dd className={styles.said}>
+        {props.children}
+        {props.value && <div className={styles.value}>{props.value}</div>}
+        {props.quiet && <div className={props.value ? styles.quiet : undefined}>{props.quiet}</div>}
+      </dd>
+    </>
+  );
+}

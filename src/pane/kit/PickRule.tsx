@@ -1,0 +1,37 @@
+import { Combobox, Field, Option } from "@fluentui/react-components";
+import { useState } from "react";
+import type { Rule } from "../../core/index.js";
+
+/** Picks a type or a use by its name; typing narrows the choice. */
+export function PickRule(props: {
+  label: string;
+  hint?: string;
+  rules: readonly Rule[];
+  value: string | null;
+  onPick: (label: string) => void;
+}) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const wanted = (typed ?? "").toLowerCase();
+  const found = props.rules.filter((rule) => rule.label.toLowerCase().includes(wanted));
+  return (
+    <Field label={props.label} hint={props.hint}>
+      <Combobox
+        value={typed ?? props.value ?? ""}
+        selectedOptions={props.value ? [props.value] : []}
+        placeholder="not known yet"
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={() => setTyped(null)}
+        onOptionSelect={(_, { optionValue }) => {
+          setTyped(null);
+          if (optionValue) props.onPick(optionValue);
+        }}
+      >
+        {found.map((rule) => (
+          <Option key={rule.id} value={rule.label} text={rule.label}>
+            {rule.label}
+          </Option>
+        ))}
+      </Combobox>
+    </Field>
+  );
+}

@@ -1,0 +1,29 @@
+import type { Overview } from "../commands/overview.js";
+
+/** The pane's screens, in two rows of four; Set and Functions are behind buttons of their own. */
+export const SCREENS = ["list", "parts", "bench", "vendors", "order", "fit", "papers"] as const;
+export type Screen = (typeof SCREENS)[number] | "set" | "functions" | "rules";
+
+/** What a screen is called, and what its count counts. */
+export const SCREEN_WORDS: Readonly<
+  Record<(typeof SCREENS)[number], { readonly name: string; readonly count: (seen: Overview) => string }>
+> = {
+  list: { name: "List", count: (seen) => `${seen.unclear} unclear` },
+  parts: { name: "Parts", count: (seen) => `${seen.toDecide} to decide` },
+  bench: { name: "Bench", count: (seen) => `${seen.toRead} to read` },
+  vendors: { name: "Vendors", count: (seen) => `${seen.toFind} to find` },
+  order: { name: "Order", count: (seen) => `${seen.onTheWay} on the way` },
+  fit: { name: "Fit", count: (seen) => `${seen.toFit} to fit` },
+  papers: { name: "Papers", count: () => "to print" },
+};
+
+/** Where the job goes on: the first screen with something open. */
+export function whatNext(seen: Overview): { readonly screen: Screen; readonly text: string } {
+  if (seen.parts === 0) return { screen: "list", text: "bring in a parts list" };
+  if (seen.unclear > 0) return { screen: "list", text: `${seen.unclear} lines are unclear` };
+  if (seen.toDecide > 0) return { screen: "parts", text: `${seen.toDecide} parts wait for you to decide` };
+  if (seen.toFind > 0) return { screen: "vendors", text: `find offers for ${seen.toFind} parts` };
+  if (seen.toRead > 0) return { screen: "bench", text: `read ${seen.toRead} parts` };
+  if (seen.toFit > 0) return { screen: "fit", text: `fit ${seen.toFit} parts` };
+  return { screen: "papers", text: "print the papers" };
+}

@@ -1,0 +1,82 @@
+import { Button, Field, Input, makeStyles, tokens } from "@fluentui/react-components";
+import { useState } from "react";
+import { insertFormulaStep } from "../../commands/insertFormula.js";
+import { useBench } from "../bench.js";
+import type { ListedFunction } from "../functionListing.js";
+
+const useStyles = makeStyles({
+  list: { listStyle: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
+  entry: {
+    border: `1px solid ${tokens.colorNeutralStroke2}`,
+    borderRadius: tokens.borderRadiusMedium,
+    padding: "8px",
+    display: "flex",
+    flexDirection: "column",
+    gap: "6px",
+  },
+  name: { fontWeight: 600, margin: 0, fontSize: "14px" },
+  args: { margin: 0, paddingLeft: "18px", color: tokens.colorNeutralForeground2 },
+});
+
+/** Our cell functions: search, arguments, an example, and a button that puts it into the selected cell. */
+export function FunctionsScreen() {
+  const styles = useStyles();
+  const { services } = useBench();
+  const [wanted, setWanted] = useState("");
+  const found = services.functions.filter((each) => matches(each, wanted));
+  return (
+    <>
+      <Field label="Search the cell functions">
+        <Input type="search" value={wanted} onChange={(_, { value }) => setWanted(value)} placeholder="nearest value" />
+      </Field>
+      <ul className={styles.list}>
+        {found.map((each) => (
+          <FunctionEntry key={each.id} listed={each} />
+        ))}
+      </ul>
+      {found.length === 0 && <span>No function says "{wanted}". Try one word, such as volts.</span>}
+    </>
+  );
+}
+
+function matches(listed: ListedFunction, wanted: string): boolean {
+  const text = `${listed.id} ${listed.description ?? ""}`.toLowerCase();
+  return wanted
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+}
+
+function FunctionEntry({ listed }: { listed: ListedFunction }) {
+  const styles = useStyles();
+  const { host, run, say } = useBench();
+  const example = exampleOf(listed);
+  const put = async () => {
+    if (example === null) return;
+    const step = await insertFormulaStep(host, example);
+    if (step.overwrites.length > 0) say({ kind: "problem", text: "That cell holds something. Select an empty one." });
+    else await run(step);
+  };
+  return (
+    <li className={styles.entry}>
+      <h2 className={styles.name}>LUG.{listed.id}</h2>
+      <span>{firstLine(listed)}</span>
+      <ul className={styles.args}>
+        {listed.parameters.map((each) => (
+          <li key={each.name}>
+            {each.name}
+            {each.optional ? " (may be left out)" : ""}: {each.description}
+          </li>
+        ))}
+      </ul>
+      {example && <code>{example}</code>}
+      {example && <Button onClick={() => void put()}>Put into the selected cell</Button>}
+    </li>
+  );
+}
+
+const EXAMPLE = /(=\s*LUG\.[A-Z_]+\([^\n]*\))/;
+
+const exampleOf = ({ description }: ListedFunction) => EXAMPLE.exec(description ?? "")?.[1] ?? null;
+
+const firstLine = ({ description }: ListedFunction) => (description ?? "").split("\n")[0];

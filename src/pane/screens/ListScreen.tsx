@@ -1,0 +1,138 @@
+import { Button, Field, Input, Radio, RadioGroup, Textarea } from "@fluentui/react-components";
+import { useState } from "react";
+import { rulesOf, valuesOf } from "../../commands/book.js";
+import { bringInListStep } from "../../commands/bringInList.js";
+import { linesOf, linesOfText, previewList } from "../../commands/previewList.js";
+import type { DocumentReading, SourceLine } from "../../core/index.js";
+import { textOf, useBench } from "../bench.js";
+import { ListPreview } from "../card/ListPreview.js";
+import { PickFile } from "../kit/PickFile.js";
+import { Quiet, Row, Stack } from "../kit/Stack.js";
+import { StepButton } from "../kit/StepButton.js";
+import type { ScreenProps } from "../Pane.js";
+import { setInHand } from "../useSet.js";
+
+type M = "thousand" | "million" | null;
+
+/** Paste or drop a list, see line by line how it was understood, write it to the sheet. */
+export function ListScreen({ go }: ScreenProps) {
+  const { say } = useBench();
+  const [lines, setLines] = useState<readonly SourceLine[] | null>(null);
+  const [text, setText] = useState("");
+  const [isOver, setOver] = useState(false);
+  const take = async (from: () => Promise<readonly SourceLine[]>) => {
+    try {
+      setLines(await from());
+      say(null);
+    } catch (error) {
+      setLines(null);
+      say({ kind: "problem", text: textOf(error) });
+    }
+  };
+  const takeFile = (file: File) => void take(async () => linesOf(file.name, new Uint8Array(await file.arrayBuffer())));
+  if (lines) return <Understood lines={lines} back={() => setLines(null)} done={() => go("parts")} />;
+  return (
+    <Stack title="Bring in a parts list">
+      <Field
+        label="Paste it here, or drop a file"
+        hint="As it is printed: headings, notes and all. R1 may stand in every section."
+      >
+        <Textarea
+          rows={10}
+          value={text}
+          resize="vertical"
+          onChange={(_, { value }) => setText(value)}
+          onDragOver={(event) => {
+            event.preventDefault();
+            setOver(true);
+          }}
+          onDragLeave={() => setOver(false)}
+          onDrop={(event) => {
+            event.preventDefault();
+            setOver(false);
+            const file = event.dataTransfer.files[0];
+            if (file) takeFile(file);
+          }}
+          style={isOver ? { outline: "2px dashed" } : undefined}
+        />
+      </Field>
+      <Row>
+        <Button appearance="primary" onClick={() => void take(() => linesOfText(text))}>
+          See how it is understood
+        </Button>
+        <PickFile label="Take a file" accept=".txt,.csv,.tsv,.md,.xlsx,.pdf,image/*" onFile={takeFile} />
+      </Row>
+    </Stack>
+  );
+}
+
+function Understood(props: { lines: readonly SourceLine[]; back: () => void; done: () => void }) {
+  const bench = useBench();
+  const set = setInHand(bench);
+  const [capitalM, setM] = useState<M>(null);
+  const [short, setShort] = useState(set?.short ?? "");
+  const [name, setName] = useState(set?.name ?? "");
+  const [document, setDocument] = useState(set ? "" : "factory list");
+  const [year, setYear] = useState(set?.era ?? "");
+  const inForce = rulesOf(bench.book, short);
+  const found = understood(() => previewList(props.lines, { capitalM, era: Number(year) || null, inForce }));
+  const isNamed = short.trim() !== "" && name.trim() !== "" && document.trim() !== "";
+  const known = valuesOf(bench.book.projects).some((each) => each.short === short);
+  return (
+    <Stack title="Understood as">
+      <Button onClick={props.back}>Back to the text</Button>
+      {"problem" in found ? (
+        <Quiet>{found.problem}</Quiet>
+      ) : (
+        <>
+          <Field label="M means" hint="Before about 1940 often thousand; where MEG is printed too, thousand">
+            <RadioGroup layout="horizontal" value={capitalM ?? "list"} onChange={(_, { value }) => setM(asM(value))}>
+              <Radio value="list" label="as the list shows" />
+              <Radio value="thousand" label="thousand" />
+              <Radio value="million" label="million" />
+            </RadioGroup>
+          </Field>
+          <Field label="Short name of the set" hint="Stands in every id: HL-14">
+            <Input value={short} onChange={(_, { value }) => setShort(value.trim().slice(0, 6))} />
+          </Field>
+          {!known && (
+            <Field label="What it is">
+              <Input value={name} onChange={(_, { value }) => setName(value)} />
+            </Field>
+          )}
+          <Field label="Year of the set" hint="Bears on what an unstated part was">
+            <Input value={year} onChange={(_, { value }) => setYear(value)} />
+          </Field>
+          <Field label="Name of this document" hint="The same name as before reads it again">
+            <Input value={document} onChange={(_, { value }) => setDocument(value)} />
+          </Field>
+          {isNamed ? (
+            <StepButton
+              appearance="primary"
+              step={bringInListStep(bench.book, found.reading, {
+                short,
+                set: name || short,
+                document,
+                card: { era: year },
+              })}
+              then={props.done}
+            />
+          ) : (
+            <Quiet>Name the set and the document, then {found.reading.parts.length} parts can be written.</Quiet>
+          )}
+          <ListPreview reading={found.reading} />
+        </>
+      )}
+    </Stack>
+  );
+}
+
+const asM = (value: string): M => (value === "thousand" || value === "million" ? value : null);
+
+function understood(read: () => DocumentReading): { reading: DocumentReading } | { problem: string } {
+  try {
+    return { reading: read() };
+  } catch (error) {
+    return { problem: textOf(error) };
+  }
+}

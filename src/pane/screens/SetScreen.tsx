@@ -1,0 +1,91 @@
+import { Checkbox, Dropdown, Field, Input, Option } from "@fluentui/react-components";
+import { editSetStep } from "../../commands/editSet.js";
+import { HOW_FAR, PROJECT_STATES, type ProjectsRow } from "../../core/index.js";
+import { useBench } from "../bench.js";
+import { Quiet, Stack } from "../kit/Stack.js";
+import { setInHand } from "../useSet.js";
+
+type Key = keyof ProjectsRow;
+
+const TEXTS: readonly { readonly key: Key; readonly label: string; readonly hint?: string }[] = [
+  { key: "name", label: "What it is" },
+  { key: "chassis", label: "Chassis and run" },
+  { key: "era", label: "Year", hint: "It bears on what an unstated part was" },
+  { key: "owner", label: "Owner" },
+  { key: "changedBefore", label: "Changed before you" },
+];
+
+const FIGURES: typeof TEXTS = [
+  { key: "voltsLabel", label: "Line volts on the label" },
+  { key: "voltsNow", label: "Line volts at your outlet" },
+  { key: "hertz", label: "Line hertz" },
+];
+
+const TICKS: typeof TEXTS = [
+  { key: "liveChassis", label: "Live chassis: one side of the line is tied to the metal" },
+  { key: "pictureTube", label: "Has a picture tube" },
+];
+
+/** The set card: what it is, its line, how far to go. */
+export function SetScreen() {
+  const bench = useBench();
+  const set = setInHand(bench);
+  if (!set) return <Quiet>No set yet. Bring in a parts list, and its set gets a card here.</Quiet>;
+  const write = (key: Key, value: string | number | boolean) =>
+    void bench.run(editSetStep(bench.book, set.short, { [key]: value }));
+  return (
+    <Stack title="Set card">
+      <strong>Do not plug it in yet.</strong>
+      {TEXTS.map(({ key, label, hint }) => (
+        <Field key={key} label={label} hint={hint}>
+          <Input defaultValue={String(set[key] ?? "")} onBlur={(event) => write(key, event.target.value)} />
+        </Field>
+      ))}
+      {FIGURES.map(({ key, label }) => (
+        <Field key={key} label={label}>
+          <Input
+            type="number"
+            defaultValue={String(set[key] ?? "")}
+            onBlur={(event) => write(key, event.target.value === "" ? "" : Number(event.target.value))}
+          />
+        </Field>
+      ))}
+      {TICKS.map(({ key, label }) => (
+        <Checkbox
+          key={key}
+          label={label}
+          checked={set[key] === true}
+          onChange={(_, { checked }) => write(key, checked === true ? "yes" : "")}
+        />
+      ))}
+      <Choice
+        label="How far to go"
+        value={set.howFar}
+        words={Object.keys(HOW_FAR)}
+        pick={(word) => write("howFar", word)}
+      />
+      <Choice label="State" value={set.state} words={PROJECT_STATES} pick={(word) => write("state", word)} />
+    </Stack>
+  );
+}
+
+function Choice(props: {
+  label: string;
+  value: string | null;
+  words: readonly string[];
+  pick: (word: string) => void;
+}) {
+  return (
+    <Field label={props.label}>
+      <Dropdown
+        value={props.value ?? ""}
+        selectedOptions={props.value ? [props.value] : []}
+        onOptionSelect={(_, { optionValue }) => optionValue && props.pick(optionValue)}
+      >
+        {props.words.map((word) => (
+          <Option key={word}>{word}</Option>
+        ))}
+      </Dropdown>
+    </Field>
+  );
+}

@@ -1,0 +1,29 @@
+import { rulesOfText } from "../present/rulesText.js";
+import { placesOf, rowsOf, writeCell } from "../present/sheet.js";
+import { PARTS_SHEET, type PartsRow } from "../present/sheets/parts.js";
+import { PartsError } from "../problem.js";
+import type { Cell } from "../table.js";
+import { type WorkedOut, workOut } from "./workOut.js";
+
+/**
+ * The value of one worked-out column of Parts, from its head and all that stands to its left.
+ *
+ * What is typed over to the left counts as it stands, so that an answer of the user's flows on to the right.
+ *
+ * @param head The column's own head: "action".
+ * @param heads The heads to the left, in any order.
+ * @param cells The row's cells under them.
+ * @throws PartsError "unknown-name" for a head that is not worked out; what the stages throw for a row they can't read.
+ * @example answer("new watts", ["printed", "kind", "value", "watts", "type"], ["470K", "resistor", "470 k", 0.5, "Carbon composition resistor"]) // 1
+ */
+export function answer(head: string, heads: readonly Cell[], cells: readonly Cell[]): Cell {
+  const key = Object.keys(placesOf(PARTS_SHEET, [head]))[0] as keyof PartsRow | undefined;
+  const column = key && PARTS_SHEET.columns[key];
+  if (!column?.live) {
+    const names = Object.values(PARTS_SHEET.columns).flatMap((each) => (each.live ? [each.head] : []));
+    throw new PartsError("unknown-name", head, `Use one of: ${names.join(", ")}.`);
+  }
+  const row = rowsOf(PARTS_SHEET, { heads: heads.map((each) => String(each ?? "")), rows: [cells] })[0]!;
+  if (row.designator === null && row.value === null && row.printed === null) return null;
+  return writeCell(column, workOut(row, rulesOfText(row.rules))[key as keyof WorkedOut]);
+}

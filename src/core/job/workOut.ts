@@ -1,0 +1,120 @@
+import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import { decide } from "../decide/decide.js";
+import type { Decision } from "../decide/decision.js";
+import type { Finding, Reading } from "../decide/reading.js";
+import type { Part } from "../part.js";
+import { partOfRow } from "../present/partRow.js";
+import { readReading } from "../present/readingText.js";
+import type { PartsRow } from "../present/sheets/parts.js";
+import { writeTolerance } from "../quantity/tolerance.js";
+import { ratingsFor } from "../rate/ratingsFor.js";
+import type { Ratings } from "../ratings.js";
+import type { RulesInForce } from "../rule.js";
+import { CAUTIONS } from "../rules/cautions.js";
+import { type RuleFor, ruleFor } from "../rules/ruleFor.js";
+import { technologyOf } from "../rules/technologies.js";
+
+/** The worked-out cells of a row of Parts. */
+export type WorkedOut = Pick<
+  PartsRow,
+  | "verdict"
+  | "action"
+  | "because"
+  | "newValue"
+  | "newSize"
+  | "newTolerance"
+  | "newWatts"
+  | "newVolts"
+  | "newType"
+  | "look"
+>;
+
+/** Every stage of one row: what it says, the rule that holds, what is decided, the limits of the new part. */
+export type Stages = {
+  readonly part: Part;
+  readonly rule: RuleFor;
+  readonly decision: Decision;
+  readonly ratings: Ratings;
+};
+
+/**
+ * The stages in turn for one row of Parts. A verdict or an action that stands in the row outranks what would be worked out.
+ *
+ * @throws PartsError "unreadable" where a figure of the row is none, "unknown-name" for a type or use that no rule has.
+ */
+export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
+  const part = partOfRow(row, inForce.rules);
+  const rule = ruleFor(inForce, part.className.value, part.role?.value ?? null);
+  const place = placeOf(row);
+  const found = decide(part, rule, inForce.settings, { place, ...evidenceOf(row, part) });
+  const action = row.action as Decision["action"] | null;
+  const decision = action === null || action === found.action ? found : { ...found, action };
+  return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place }) };
+}
+
+const placeOf = ({ voltsThere, ampsThere }: PartsRow): Place => ({
+  ...UNKNOWN_PLACE,
+  volts: voltsThere,
+  amps: ampsThere,
+});
+
+/** A verdict in the row that is not what the reading says is the user's own finding. */
+function evidenceOf(row: PartsRow, part: Part): { readings: readonly Reading[]; findings: readonly Finding[] } {
+  const readings = row.reading === null ? [] : [benchReading(row, part)];
+  const typed = row.verdict;
+  if (typed !== "good" && typed !== "bad") return { readings, findings: [] };
+  return { readings: typed === "bad" ? readings : [], findings: [{ text: `found ${typed}`, bad: typed === "bad" }] };
+}
+
+function benchReading(row: PartsRow, part: Part): Reading {
+  const { state, measured, value } = readReading(row.reading ?? "", row.value, part.kind);
+  const states = { value, open: Number.POSITIVE_INFINITY, short: 0, unsteady: null };
+  return { quantity: measured, value: states[state], inPlace: row.inPlace !== "lifted", accuracy: row.accuracy };
+}
+
+/**
+ * What every worked-out column of a row says; the same code as behind the cell function and the commands.
+ *
+ * @example workOut(row, DEFAULTS_IN_FORCE).action // "replace"
+ */
+export function workOut(row: PartsRow, inForce: RulesInForce): WorkedOut {
+  const { decision, ratings } = stagesOf(row, inForce);
+  const because = [...decision.because, ...ratings.because, ...choicesOf(ratings)].join("; ");
+  const said = {
+    verdict: decision.verdict,
+    action: decision.action,
+    because,
+    look: lookOf(decision.cautions),
+  };
+  return { ...said, ...newCells(decision.action === "keep" ? null : ratings) };
+}
+
+const choicesOf = ({ choices = [] }: Ratings) => (choices.length > 0 ? [`choose: ${choices.join(" or ")}`] : []);
+
+/** Cautions as one cell: their own words, stops first. */
+const lookOf = (ids: readonly string[]): string | null =>
+  ids.flatMap((id) => CAUTIONS.find((caution) => caution.id === id)?.text ?? []).join(" / ") || null;
+
+function newCells(ratings: Ratings | null) {
+  const aim = ratings?.aim ?? null;
+  const [piece] = aim?.pieces ?? [];
+  if (!ratings || !aim || !piece) {
+    const nothing = {
+      newValue: null,
+      newSize: null,
+      newTolerance: null,
+      newWatts: null,
+      newVolts: null,
+      newType: null,
+    };
+    return nothing;
+  }
+  return {
+    newValue: aim.text,
+    newSize: aim.pieces.length === 1 ? piece.value : ratings.wanted,
+    newTolerance: piece.tolerance && writeTolerance(piece.tolerance),
+    newWatts: piece.watts,
+    newVolts: piece.volts,
+    newType: technologyOf(piece.technology)?.label ?? piece.technology,
+  };
+}

@@ -1,4 +1,4 @@
-import { headsOf, idsToGive, PARTS_SHEET, PROJECTS_SHEET, readFrom } from "../core/index.js";
+import { headsOf, idsToGive, PARTS_SHEET, PROJECTS_SHEET, readFrom, type WorkedOut } from "../core/index.js";
 import type { Book } from "./book.js";
 import { answerFormula, LIVE_KEYS, rulesFormula } from "./liveFormula.js";
 import { targetOf, type View, type ViewRow } from "./openSheet.js";
@@ -18,7 +18,7 @@ export function isTheirs(row: ViewRow<Parts>, key: Key): boolean {
 }
 
 /** The worked-out cells of a row that the user typed over. */
-export const theirCells = (row: ViewRow<Parts>): readonly Key[] => LIVE_KEYS.filter((key) => isTheirs(row, key));
+export const theirCells = (row: ViewRow<Parts>): readonly (keyof WorkedOut)[] => LIVE_KEYS.filter((key) => isTheirs(row, key));
 
 const isEmpty = (row: ViewRow<Parts>, key: Key) => row.values[key] === null && row.formulas[key] === undefined;
 

@@ -1,4 +1,4 @@
-import { PARTS_SHEET, type PROJECTS_SHEET } from "../core/index.js";
+import { PARTS_SHEET, type PROJECTS_SHEET, type WorkedOut } from "../core/index.js";
 import type { Written } from "../hosts/host.js";
 import { columnName } from "./a1.js";
 import type { View } from "./openSheet.js";
@@ -10,7 +10,7 @@ type Projects = typeof PROJECTS_SHEET;
 const SPARE_ROWS = 400;
 
 /** The keys of the columns of Parts that hold live formulas, in order. */
-export const LIVE_KEYS = (Object.keys(PARTS_SHEET.columns) as (keyof Parts["columns"])[]).filter(
+export const LIVE_KEYS = (Object.keys(PARTS_SHEET.columns) as (keyof WorkedOut)[]).filter(
   (key) => PARTS_SHEET.columns[key].live,
 );
 

@@ -1,5 +1,5 @@
 import { rulesOfText } from "../present/rulesText.js";
-import { placesOf, rowsOf, writeCell } from "../present/sheet.js";
+import { placesOf, rowsOf } from "../present/sheet.js";
 import { PARTS_SHEET, type PartsRow } from "../present/sheets/parts.js";
 import { PartsError } from "../problem.js";
 import type { Cell } from "../table.js";
@@ -18,12 +18,11 @@ import { type WorkedOut, workOut } from "./workOut.js";
  */
 export function answer(head: string, heads: readonly Cell[], cells: readonly Cell[]): Cell {
   const key = Object.keys(placesOf(PARTS_SHEET, [head]))[0] as keyof PartsRow | undefined;
-  const column = key && PARTS_SHEET.columns[key];
-  if (!column?.live) {
+  if (!key || !PARTS_SHEET.columns[key].live) {
     const names = Object.values(PARTS_SHEET.columns).flatMap((each) => (each.live ? [each.head] : []));
     throw new PartsError("unknown-name", head, `Use one of: ${names.join(", ")}.`);
   }
   const row = rowsOf(PARTS_SHEET, { heads: heads.map((each) => String(each ?? "")), rows: [cells] })[0]!;
   if (row.designator === null && row.value === null && row.printed === null) return null;
-  return writeCell(column, workOut(row, rulesOfText(row.rules))[key as keyof WorkedOut]);
+  return workOut(row, rulesOfText(row.rules))[key as keyof WorkedOut];
 }

@@ -35,7 +35,7 @@ export function OrderScreen() {
   const plan = async () => {
     setBusy(true);
     try {
-      setPlanned(await planBasket(basket, services.solve, setPlanned));
+      setPlanned(await planBasket(basket, services.plan, setPlanned));
       say(null);
     } catch (error) {
       say({ kind: "problem", text: textOf(error) });

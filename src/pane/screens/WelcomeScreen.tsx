@@ -5,14 +5,15 @@ import { useBench } from "../bench.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Stack } from "../kit/Stack.js";
 import type { ScreenProps } from "../Pane.js";
+import { logDay } from "../when.js";
 
 /** An empty workbook: what this is for, and the ways in. */
 export function WelcomeScreen({ go }: ScreenProps) {
-  const { book, run, services } = useBench();
+  const { host, run, services } = useBench();
   const [isBusy, setBusy] = useState(false);
   const open = async () => {
     setBusy(true);
-    await run(openSampleStep(book));
+    await run(await openSampleStep(host, logDay(services.now())));
     setBusy(false);
   };
   return (

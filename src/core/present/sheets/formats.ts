@@ -2,8 +2,8 @@
 export const WATTS = '0.0##" W"';
 export const VOLTS = '0.0" V"';
 export const AMPS = '0.0###" A"';
-/** A size in base units, for sorting and calculating: 4.7E-08 beside "0.047 µF". */
-export const SIZE = "0.00E+00";
+/** A size in base units, for sorting and calculating, as the host shows numbers: not every host knows formats with an exponent. */
+export const SIZE = null;
 export const PIECES = "0";
 export const MONEY = "0.00";
 export const PRICE = "0.0000";

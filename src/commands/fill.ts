@@ -18,7 +18,8 @@ export function isTheirs(row: ViewRow<Parts>, key: Key): boolean {
 }
 
 /** The worked-out cells of a row that the user typed over. */
-export const theirCells = (row: ViewRow<Parts>): readonly (keyof WorkedOut)[] => LIVE_KEYS.filter((key) => isTheirs(row, key));
+export const theirCells = (row: ViewRow<Parts>): readonly (keyof WorkedOut)[] =>
+  LIVE_KEYS.filter((key) => isTheirs(row, key));
 
 const isEmpty = (row: ViewRow<Parts>, key: Key) => row.values[key] === null && row.formulas[key] === undefined;
 

@@ -1,12 +1,5 @@
-import { type DocumentReading, PartsError, type RulesInForce, readDocument, type SourceLine } from "../core/index.js";
+import { type DocumentReading, type ListAnswers, PartsError, readDocument, type SourceLine } from "../core/index.js";
 import { readSource } from "../sources/readSource.js";
-
-/** What bears on how a list is understood: what M means, the year of the set, the rules that name types and uses. */
-export type ListAnswers = {
-  readonly capitalM: "thousand" | "million" | null;
-  readonly era: number | null;
-  readonly inForce: RulesInForce;
-};
 
 /** Lines beyond this are no parts list: a factory list has a few thousand at most. */
 const MOST_LINES = 20_000;

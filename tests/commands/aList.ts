@@ -44,6 +44,7 @@ export const paper = (designator: string, section: string, farads: number): Part
 /** A made-up list as it was understood: R1 stands in two sections. */
 export const LIST: DocumentReading = {
   parts: [resistor("R1", "Power", 100_000), resistor("R1", "Sound", 470_000), paper("C1", "Sound", 4.7e-8)],
+  lineOfPart: [3, 3, 4],
   lines: [
     { number: 1, text: "POWER", became: "heading or note", parts: [], reason: null },
     { number: 3, text: "R1 100K", became: "part", parts: ["R1"], reason: null },

@@ -36,7 +36,7 @@ export function rowOfPart(part: Part, short: string, rules: readonly Rule[]): Pa
     type: labelOf(rules, "class", part.className.value),
     usedAs: part.role && labelOf(rules, "role", part.role.value),
     more: writeDetails(part) || null,
-    parent: part.parent && part.parent + (part.suffix ?? ""),
+    parent: part.parent && [part.parent, part.suffix].filter(Boolean).join(" "),
     perSet: part.quantity,
     unsure: writeWarnings(part.warnings) || null,
   };
@@ -80,14 +80,14 @@ export function partOfRow(row: PartsRow, rules: readonly Rule[]): Part {
   const known = <T>(key: keyof typeof columns, value: T | null): Fact<T> | null =>
     value === null ? null : factOf(value, String(row[key] ?? ""), origins.get(columns[key].head));
   const { value, span } = readValueOrSpan(row.value, kind);
-  const suffix = row.parent === null ? null : (/[a-zA-Z]$/.exec(row.parent)?.[0] ?? null);
+  const [parent = null, ...mark] = row.parent?.split(" ") ?? [];
   return {
     id: row.id ?? "",
     document: row.document ?? "",
     section: row.section,
     designator: row.designator ?? "",
-    parent: row.parent && (suffix ? row.parent.slice(0, -1) : row.parent),
-    suffix,
+    parent,
+    suffix: mark.join(" ") || null,
     kind,
     printed: row.printed ?? "",
     value: known("value", value),

@@ -19,13 +19,13 @@ const SHOWN = 300;
 export function ListPreview({ reading }: { reading: DocumentReading }) {
   const styles = useStyles();
   const [onlyUnclear, setOnlyUnclear] = useState(false);
-  const partsOf = new Map<string, Part[]>();
-  for (const part of reading.parts) {
-    const key = lineKey(part);
-    partsOf.set(key, [...(partsOf.get(key) ?? []), part]);
+  const partsOf = new Map<number, Part[]>();
+  for (const [index, part] of reading.parts.entries()) {
+    const line = reading.lineOfPart[index] ?? 0;
+    partsOf.set(line, [...(partsOf.get(line) ?? []), part]);
   }
   const doubtful = (line: LineReading) =>
-    line.became === "unclear" || (partsOf.get(String(line.number)) ?? []).some(({ warnings }) => warnings.length > 0);
+    line.became === "unclear" || (partsOf.get(line.number) ?? []).some(({ warnings }) => warnings.length > 0);
   const first = reading.lines.filter(doubtful);
   const lines = onlyUnclear ? first : [...first, ...reading.lines.filter((line) => !doubtful(line))];
   return (
@@ -44,19 +44,13 @@ export function ListPreview({ reading }: { reading: DocumentReading }) {
             <div className={styles.text}>
               {line.number}: {line.text}
             </div>
-            <Became line={line} parts={partsOf.get(String(line.number)) ?? []} />
+            <Became line={line} parts={partsOf.get(line.number) ?? []} />
           </li>
         ))}
       </ol>
       {lines.length > SHOWN && <span>and {lines.length - SHOWN} lines more</span>}
     </Stack>
   );
-}
-
-/** The line a part was read from, as its facts say. */
-function lineKey(part: Part): string {
-  const at = part.value?.at ?? part.className.at;
-  return /line (\d+)/.exec(at)?.[1] ?? "";
 }
 
 function Became({ line, parts }: { line: LineReading; parts: readonly Part[] }) {

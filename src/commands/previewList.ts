@@ -1,5 +1,8 @@
 import { type DocumentReading, type ListAnswers, PartsError, readDocument, type SourceLine } from "../core/index.js";
-import { readSource } from "../sources/readSource.js";
+import type { Source } from "../sources/source.js";
+
+/** Reads a file of any form as lines; in a page in a thread of its own. */
+export type ReadFile = (name: string, bytes: Uint8Array) => Promise<Source>;
 
 /** Lines beyond this are no parts list: a factory list has a few thousand at most. */
 const MOST_LINES = 20_000;
@@ -9,8 +12,8 @@ const MOST_LINES = 20_000;
  *
  * @throws PartsError "not-a-list" for nothing at all, "unreadable" for what is no text, "too-much" for far too many lines.
  */
-export async function linesOf(name: string, bytes: Uint8Array): Promise<readonly SourceLine[]> {
-  const { lines } = await readSource(name, bytes);
+export async function linesOf(read: ReadFile, name: string, bytes: Uint8Array): Promise<readonly SourceLine[]> {
+  const { lines } = await read(name, bytes);
   if (lines.length > MOST_LINES) {
     throw new PartsError(
       "too-much",
@@ -22,8 +25,8 @@ export async function linesOf(name: string, bytes: Uint8Array): Promise<readonly
 }
 
 /** The lines of a pasted text. */
-export const linesOfText = (text: string): Promise<readonly SourceLine[]> =>
-  linesOf("what you pasted", new TextEncoder().encode(text));
+export const linesOfText = (read: ReadFile, text: string): Promise<readonly SourceLine[]> =>
+  linesOf(read, "what you pasted", new TextEncoder().encode(text));
 
 /**
  * How a list is understood, line by line, before anything is written.

@@ -6,9 +6,9 @@ import {
   withMapping,
   writeMapping,
 } from "../core/index.js";
-import { readSource } from "../sources/readSource.js";
 import { type Book, valuesOf } from "./book.js";
 import type { VendorList } from "./bringInOffers.js";
+import type { ReadFile } from "./previewList.js";
 
 /** A vendor's file as it came in. */
 export type VendorFile = {
@@ -19,8 +19,8 @@ export type VendorFile = {
 };
 
 /** The lines of a vendor's file. @throws PartsError "unreadable" for what is no table, "not-a-list" for an empty one. */
-export async function vendorLines({ file, bytes }: VendorFile): Promise<readonly SourceLine[]> {
-  return (await readSource(file, bytes)).lines;
+export async function vendorLines(read: ReadFile, { file, bytes }: VendorFile): Promise<readonly SourceLine[]> {
+  return (await read(file, bytes)).lines;
 }
 
 /** How the columns of a vendor's list are understood: as corrected and remembered for that vendor, else as guessed. */
@@ -37,7 +37,7 @@ export function vendorList(file: VendorFile, lines: readonly SourceLine[], mappi
 }
 
 /** A vendor's file read whole, its columns as remembered or guessed. */
-export async function readVendorList(book: Book | null, file: VendorFile): Promise<VendorList> {
-  const lines = await vendorLines(file);
+export async function readVendorList(read: ReadFile, book: Book | null, file: VendorFile): Promise<VendorList> {
+  const lines = await vendorLines(read, file);
   return vendorList(file, lines, mappingFor(book, file.vendor, lines));
 }

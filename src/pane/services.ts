@@ -1,4 +1,4 @@
-import type { PlanService } from "../commands/planBasket.js";
+import type { ReadFile } from "../commands/previewList.js";
 import type { ListedFunction } from "./functionListing.js";
 
 /** What the pane needs beside a host, given by whoever starts it; what is missing is not offered. */
@@ -7,8 +7,8 @@ export type Services = {
   readonly now: () => Date;
   /** Our cell functions, from their own metadata. */
   readonly functions: readonly ListedFunction[];
-  /** Finds the cheapest plan; away from the page's own thread. */
-  readonly plan: PlanService;
+  /** Reads a file of any form as lines, away from the page's own thread. */
+  readonly read: ReadFile;
   /** The page's own: Excel opens and saves by itself. */
   readonly openWorkbook: ((file: File) => Promise<void>) | null;
   readonly saveWorkbook: (() => Promise<void>) | null;

@@ -2,7 +2,7 @@ import { DEFAULTS_IN_FORCE } from "../../core/index.js";
 import type { Host } from "../../hosts/host.js";
 import { bringInListStep, type ListTarget } from "../bringInList.js";
 import { bringInOffersStep } from "../bringInOffers.js";
-import { linesOf, previewList } from "../previewList.js";
+import { linesOf, previewList, type ReadFile } from "../previewList.js";
 import { readVendorList } from "../readVendorList.js";
 import type { Step } from "../step.js";
 import { together } from "../together.js";
@@ -44,17 +44,17 @@ const LISTS: readonly SampleList[] = [
 ];
 
 /** Everything the sample holds, read as if the user had brought it in, and written as one step. */
-export async function openSampleStep(host: Host, listDate: string): Promise<Step> {
+export async function openSampleStep(host: Host, read: ReadFile, listDate: string): Promise<Step> {
   const bytes = (text: string) => new TextEncoder().encode(text);
   const lists = await Promise.all(
     LISTS.map(async ({ file, text, year, ...target }) => {
-      const lines = await linesOf(file, bytes(text));
+      const lines = await linesOf(read, file, bytes(text));
       return { target, reading: previewList(lines, { capitalM: null, era: year, inForce: DEFAULTS_IN_FORCE }) };
     }),
   );
   const vendors = await Promise.all(
     SAMPLE_VENDORS.map(async ({ vendor, file, text, ...terms }) => {
-      const list = await readVendorList(null, { vendor, file, bytes: bytes(text), listDate });
+      const list = await readVendorList(read, null, { vendor, file, bytes: bytes(text), listDate });
       const { shipping, freeFrom, rate, currency } = terms;
       return { ...list, currency, terms: { shipping, freeFrom, rate } };
     }),

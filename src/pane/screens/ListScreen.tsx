@@ -16,7 +16,7 @@ type M = "thousand" | "million" | null;
 
 /** Paste or drop a list, see line by line how it was understood, write it to the sheet. */
 export function ListScreen({ go }: ScreenProps) {
-  const { say } = useBench();
+  const { say, services } = useBench();
   const [lines, setLines] = useState<readonly SourceLine[] | null>(null);
   const [text, setText] = useState("");
   const [isOver, setOver] = useState(false);
@@ -29,7 +29,7 @@ export function ListScreen({ go }: ScreenProps) {
       say({ kind: "problem", text: textOf(error) });
     }
   };
-  const takeFile = (file: File) => void take(async () => linesOf(file.name, new Uint8Array(await file.arrayBuffer())));
+  const takeFile = (file: File) => void take(async () => linesOf(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
   if (lines) return <Understood lines={lines} back={() => setLines(null)} done={() => go("parts")} />;
   return (
     <Stack title="Bring in a parts list">
@@ -57,7 +57,7 @@ export function ListScreen({ go }: ScreenProps) {
         />
       </Field>
       <Row>
-        <Button appearance="primary" onClick={() => void take(() => linesOfText(text))}>
+        <Button appearance="primary" onClick={() => void take(() => linesOfText(services.read, text))}>
           See how it is understood
         </Button>
         <PickFile label="Take a file" accept=".txt,.csv,.tsv,.md,.xlsx,.pdf,image/*" onFile={takeFile} />

@@ -2,14 +2,14 @@ import { answer as answerOf } from "../core/index.js";
 import { cell, rowsOf } from "./cell.js";
 
 /**
- * What a worked-out column of Parts says for one row, from its head and all that stands to its left.
+ * What a worked-out column of Parts says for one row (words, ohms, farads, watts or volts as its head has it), from all that stands to its left.
  * Whatever was typed over to the left counts as it stands.
  * @customfunction ANSWER
- * @helpurl functions.html#ANSWER
+ * @helpurl reference.html#ANSWER
  * @param head The head of the column: verdict, action, because, new value, new watts ...
  * @param heads All heads to the left of it.
  * @param row The cells of the row to the left of it.
- * @returns One value.
+ * @returns One value: words, or a number in ohms, farads, watts or volts as the head says.
  * @example LUG.ANSWER("action", {"kind","value","type"}, {"capacitor","0.05 µF","paper_wax"}) -> "replace"
  */
 export function answer(head: unknown, heads: unknown[][], row: unknown[][]): unknown[][] {

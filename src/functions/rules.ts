@@ -2,9 +2,9 @@ import { rulesInForceText } from "../core/index.js";
 import { cell, rowsOf } from "./cell.js";
 
 /**
- * The rules in force for one set as a text that other functions take: what differs from the defaults, a line each.
+ * The rules in force for one set as a text (no unit) that other functions take: what differs from the defaults, a line each.
  * @customfunction RULES_IN_FORCE
- * @helpurl functions.html#RULES_IN_FORCE
+ * @helpurl reference.html#RULES_IN_FORCE
  * @param rules The sheet Rules with its heads.
  * @param settings The sheet Settings with its heads.
  * @param heads The heads of the set's row in Projects; may be left out.

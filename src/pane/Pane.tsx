@@ -14,7 +14,7 @@ import { RulesScreen } from "./screens/RulesScreen.js";
 import { SetScreen } from "./screens/SetScreen.js";
 import { VendorsScreen } from "./screens/VendorsScreen.js";
 import { WelcomeScreen } from "./screens/WelcomeScreen.js";
-import { type Screen, whatNext } from "./screens.js";
+import { type Screen, type ScreenProps, whatNext } from "./screens.js";
 import { setInHand } from "./useSet.js";
 
 const useStyles = makeStyles({
@@ -37,9 +37,6 @@ const useStyles = makeStyles({
     paddingTop: "8px",
   },
 });
-
-/** What every screen may ask for: to go to another one. */
-export type ScreenProps = { readonly go: (screen: Screen) => void };
 
 const SCREEN_OF: Readonly<Record<Screen, ComponentType<ScreenProps>>> = {
   list: ListScreen,

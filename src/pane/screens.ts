@@ -4,6 +4,9 @@ import type { Overview } from "../commands/overview.js";
 export const SCREENS = ["list", "parts", "bench", "vendors", "fit", "papers"] as const;
 export type Screen = (typeof SCREENS)[number] | "set" | "functions" | "rules";
 
+/** What every screen may ask for: to go to another one. */
+export type ScreenProps = { readonly go: (screen: Screen) => void };
+
 /** What a screen is called, and what its count counts. */
 export const SCREEN_WORDS: Readonly<
   Record<(typeof SCREENS)[number], { readonly name: string; readonly count: (seen: Overview) => string }>

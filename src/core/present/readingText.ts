@@ -9,7 +9,7 @@ export type ReadingState = "value" | "open" | "short" | "unsteady";
 export type Measured = "resistance" | "capacitance" | "inductance" | "insulation" | "leakage" | "ESR";
 
 /** A reading as the log keeps it: `value` in base units (amperes for leakage), null unless the state is "value". */
-export type Reading = {
+export type TypedReading = {
   readonly state: ReadingState;
   readonly measured: Measured;
   readonly value: number | null;
@@ -39,7 +39,7 @@ const MICRO = 1e-6;
  * @throws PartsError "unreadable" for anything else.
  * @example readReading("612", "470 k", "resistor") // { state: "value", measured: "resistance", value: 612_000, text: "612 k" }
  */
-export function readReading(text: string, printed: string | null, kind: Kind): Reading {
+export function readReading(text: string, printed: string | null, kind: Kind): TypedReading {
   const typed = text.trim();
   const state = STATES[typed.toLowerCase()];
   const plain = MEASURED[kind] ?? "resistance";
@@ -53,7 +53,7 @@ export function readReading(text: string, printed: string | null, kind: Kind): R
 
 const MEASURED: Readonly<Partial<Record<Kind, Measured>>> = { capacitor: "capacitance", inductor: "inductance" };
 
-const reading = (measured: Measured, value: number, text: string): Reading => {
+const reading = (measured: Measured, value: number, text: string): TypedReading => {
   if (!Number.isFinite(value)) throw new PartsError("unreadable", text, HOW);
   return { state: "value", measured, value, text };
 };
@@ -61,7 +61,7 @@ const reading = (measured: Measured, value: number, text: string): Reading => {
 const figure = (text: string) => Number(text.replace(",", "."));
 
 /** Ohms on a capacitor: from a thousand up they are its insulation, below that its ESR. */
-function onCapacitor(whole: string): Reading {
+function onCapacitor(whole: string): TypedReading {
   const { value } = readValue(whole, { kind: "resistor" });
   return reading(value >= 1000 ? "insulation" : "ESR", value, whole);
 }

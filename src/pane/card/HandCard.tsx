@@ -10,7 +10,7 @@ import { useBench } from "../bench.js";
 import { PickRule } from "../kit/PickRule.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
-import type { ScreenProps } from "../Pane.js";
+import type { ScreenProps } from "../screens.js";
 import { logDay } from "../when.js";
 import { PartCard } from "./PartCard.js";
 import { WhyChain } from "./WhyChain.js";

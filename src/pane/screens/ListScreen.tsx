@@ -9,7 +9,7 @@ import { ListPreview } from "../card/ListPreview.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
-import type { ScreenProps } from "../Pane.js";
+import type { ScreenProps } from "../screens.js";
 import { setInHand } from "../useSet.js";
 
 type M = "thousand" | "million" | null;
@@ -29,7 +29,8 @@ export function ListScreen({ go }: ScreenProps) {
       say({ kind: "problem", text: textOf(error) });
     }
   };
-  const takeFile = (file: File) => void take(async () => linesOf(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
+  const takeFile = (file: File) =>
+    void take(async () => linesOf(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
   if (lines) return <Understood lines={lines} back={() => setLines(null)} done={() => go("parts")} />;
   return (
     <Stack title="Bring in a parts list">

@@ -12,7 +12,7 @@ import { RowPicker } from "../card/RowPicker.js";
 import { PickRule } from "../kit/PickRule.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
-import type { ScreenProps } from "../Pane.js";
+import type { ScreenProps } from "../screens.js";
 import { rowInHand, setInHand } from "../useSet.js";
 
 /** The card of the row in the hand, and below it the parts that wait for a person. */

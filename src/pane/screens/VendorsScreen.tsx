@@ -73,7 +73,9 @@ function BringIn() {
     try {
       const vendor = name || file.name.replace(/\.[^.]+$/, "");
       const bytes = new Uint8Array(await file.arrayBuffer());
-      setList(await readVendorList(services.read, book, { vendor, file: file.name, bytes, listDate: logDay(services.now()) }));
+      setList(
+        await readVendorList(services.read, book, { vendor, file: file.name, bytes, listDate: logDay(services.now()) }),
+      );
       say(null);
     } catch (error) {
       say({ kind: "problem", text: textOf(error) });

@@ -4,7 +4,7 @@ import { openSampleStep } from "../../commands/sample/openSample.js";
 import { useBench } from "../bench.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Stack } from "../kit/Stack.js";
-import type { ScreenProps } from "../Pane.js";
+import type { ScreenProps } from "../screens.js";
 import { logDay } from "../when.js";
 
 /** An empty workbook: what this is for, and the ways in. */

@@ -1,12 +1,16 @@
 import { type FunctionListing, registerCellFunctions, standInForExcel } from "../../hosts/cellFunctions.js";
+import { mountPane } from "../../pane/mount.js";
+import { readInWorker } from "../../sources/inWorker.js";
 import { loadCellFunctions } from "../functions.js";
 import { NAMESPACE } from "../namespace.js";
 import { type Desk, layDesk } from "./desk.js";
-import { arrangePage, goTo } from "./layout.js";
+import { arrangePage } from "./layout.js";
 import { addFileMenu } from "./menu.js";
 import "./page.css";
 
 let desk: Desk;
+
+const element = (id: string) => document.getElementById(id) as HTMLElement;
 
 async function start(): Promise<void> {
   arrangePage();
@@ -15,9 +19,15 @@ async function start(): Promise<void> {
   const listing: FunctionListing = await (await fetch("functions.json")).json();
   registerCellFunctions(listing, NAMESPACE);
   addFileMenu(() => desk);
-  desk = await layDesk(document.getElementById("grid") as HTMLElement);
+  desk = await layDesk(element("grid"));
+  mountPane(element("pane"), desk.workbook.host, {
+    now: () => new Date(),
+    functions: listing.functions,
+    read: readInWorker,
+    openWorkbook: desk.open,
+    saveWorkbook: desk.save,
+  });
   document.body.dataset.ready = "yes";
-  void goTo;
 }
 
 void start();

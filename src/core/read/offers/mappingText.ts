@@ -1,5 +1,5 @@
-import { COLUMN_FIELDS } from "../read/offers/columnWords.js";
-import type { OfferColumn, OfferMapping } from "../read/offers/offerColumn.js";
+import { COLUMN_FIELDS } from "./columnWords.js";
+import type { OfferColumn, OfferMapping } from "./offerColumn.js";
 
 /** What a column is called: its head, or its place where it has none. */
 export const columnName = ({ head, index }: Pick<OfferColumn, "head" | "index">): string =>

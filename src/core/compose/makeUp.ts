@@ -67,14 +67,14 @@ function answer(look: Lookout): MadeUpList {
   return { found: look.list.best.map((one) => madeUp(one, look.wants)), complete: !isBrokenOff(look) };
 }
 
-function madeUp({ network, price }: Candidate, { kind, wanted }: Wants): MadeUp {
+function madeUp({ network, price, distance }: Candidate, { kind, wanted }: Wants): MadeUp {
   const values = withValues(network);
   // 15 figures drop the dust of binary fractions: 220 pF beside 30 pF is 250 pF, not 249.99999999999997.
   const value = Number(networkValue(values, kind).toPrecision(15));
   return {
     network,
     value,
-    off: value / wanted - 1,
+    off: distance === 0 ? 0 : value / wanted - 1,
     parts: partsOf(network),
     shares: sharesOf(values, kind),
     price: Number.isFinite(price) ? price : null,

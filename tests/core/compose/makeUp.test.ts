@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { makeUp } from "../../../src/core/compose/makeUp.js";
+import { makeUp, makingUp } from "../../../src/core/compose/makeUp.js";
 import { partsOf } from "../../../src/core/compose/network.js";
 import { type StockPart, stockOf } from "../../../src/core/compose/stock.js";
 import type { Wants } from "../../../src/core/compose/wants.js";
@@ -123,6 +123,19 @@ describe("values that the trade makes up", () => {
     expect(makeUp({ ...base, stock, mostParts: 1 }).found).toEqual([]);
     expect(makeUp({ ...base, stock }).found[0]!.parts).toHaveLength(2);
   });
+});
+
+test("long work can be watched: each step's best is no worse than the one before, and the last is the answer", () => {
+  const wanted = 1000 * Math.E;
+  const stock = stockOf(E6.flatMap((value) => [value, value * 10, value * 100]));
+  const wants: Wants = { kind: "resistor", wanted, window: { min: 2690, max: 2750 }, stock, first: "nearest" };
+  const offs: number[] = [];
+  const steps = makingUp(wants);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) offs.push(Math.abs(step.value.found[0]?.off ?? 1));
+  expect(offs.length).toBeGreaterThan(8);
+  expect(offs).toEqual([...offs].sort((a, b) => b - a));
+  expect(step.value).toEqual(makeUp(wants));
 });
 
 describe("where nothing does", () => {

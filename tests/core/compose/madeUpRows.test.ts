@@ -1,0 +1,31 @@
+import { describe, expect, test } from "vitest";
+import { madeUpRows } from "../../../src/core/compose/madeUpRows.js";
+import { stockOf } from "../../../src/core/compose/stock.js";
+
+describe("made-up values as rows of a sheet", () => {
+  const window = { min: 2.97e6, max: 3.03e6 };
+
+  test("3 M of 1 M and 2 M is drawn with each part's share of the watts (worked: 1/3 and 2/3) and the price", () => {
+    const stock = stockOf([1e6, 2e6], { price: 0.25 });
+    expect(madeUpRows({ kind: "resistor", wanted: 3e6, window, stock })).toEqual([
+      ["1 M + 2 M", 3e6, 0, "33.3 %, 66.7 %", 0.5],
+    ]);
+  });
+
+  test("for capacitors the shares are those of the volts, and an unknown price stays blank (worked: 2 to 1)", () => {
+    const stock = stockOf([10e-9, 20e-9]);
+    const wants = { kind: "capacitor", wanted: 20e-9 / 3, window: { min: 6.6e-9, max: 6.7e-9 } } as const;
+    expect(madeUpRows({ ...wants, stock })).toEqual([
+      ["0.02 µF + 0.01 µF", 6.66666666666667e-9, 0, "33.3 %, 66.7 %", null],
+    ]);
+  });
+
+  test("says so where the search was broken off", () => {
+    const stock = stockOf(
+      Array.from({ length: 400 }, (_, i) => 1000 * 1.012 ** i),
+      { watts: 0.5, tolerance: { minus: 0.05, plus: 0.05 } },
+    );
+    const wants = { kind: "resistor", wanted: 30_000, window: { min: 26_000, max: 34_000 }, watts: 1.99 } as const;
+    expect(() => madeUpRows({ ...wants, stock })).toThrow("The search was broken off");
+  });
+});

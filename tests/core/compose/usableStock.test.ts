@@ -1,0 +1,52 @@
+import { describe, expect, test } from "vitest";
+import { stockOf } from "../../../src/core/compose/stock.js";
+import { couldBear, usableStock } from "../../../src/core/compose/usableStock.js";
+import type { Wants } from "../../../src/core/compose/wants.js";
+
+const wants = (more: Partial<Wants>): Wants => ({
+  kind: "resistor",
+  wanted: 1000,
+  window: { min: 900, max: 1100 },
+  stock: [],
+  ...more,
+});
+
+describe("which parts of a drawer are worth looking at", () => {
+  const [plain] = stockOf([1000], { watts: 0.5, volts: 350, price: 0.2 });
+
+  test.each([
+    [{ ...plain!, watts: 0.25 }, "a weaker one of the same value"],
+    [{ ...plain!, price: 0.3 }, "a dearer one"],
+    [{ ...plain!, pieces: 3 }, "one of which there are only three"],
+    [{ ...plain! }, "the very same again"],
+    [{ ...plain!, tolerance: { minus: 0.1, plus: 0.1 } }, "a wider one"],
+  ])("%# is passed over beside a better one: %s", (other) => {
+    const stock = [plain!, other];
+    expect(usableStock(wants({ stock, watts: 1, volts: 300, mostPrice: 1 }))).toEqual([plain]);
+    expect(usableStock(wants({ stock: [...stock].reverse(), watts: 1, volts: 300, mostPrice: 1 }))).toEqual([plain]);
+  });
+
+  test("one that is better in one way and worse in another stays", () => {
+    const stock = [plain!, { ...plain!, watts: 1, price: 0.4 }];
+    expect(usableStock(wants({ stock, watts: 1, mostPrice: 1 }))).toHaveLength(2);
+  });
+
+  test("capacitors stand in the order of what they oppose: the largest first", () => {
+    const stock = stockOf([1e-9, 3e-9, 2e-9]);
+    expect(usableStock(wants({ kind: "capacitor", stock })).map(({ value }) => value)).toEqual([3e-9, 2e-9, 1e-9]);
+  });
+});
+
+describe("whether so many parts could bear the whole at all", () => {
+  const stock = [...stockOf([1000], { watts: 2, pieces: 1 }), ...stockOf([500], { watts: 0.5 })];
+
+  test.each([
+    [1, 2, true, "the one strong part"],
+    [2, 2.5, true, "the strong one and a weak one"],
+    [2, 2.6, false, "there is only one strong one"],
+    [4, 3.5, true, "with three weak ones"],
+    [4, 3.6, false, "not more"],
+  ])("%i parts for %d W: %s (%s)", (count, watts, could) => {
+    expect(couldBear(stock, count, wants({ stock, watts }))).toBe(could);
+  });
+});

@@ -5,6 +5,9 @@ import { inject } from "vitest";
 
 const PICTURES = path.resolve(import.meta.dirname, "../../.tmp/pictures");
 
+/** A place for files that a test saves. */
+export const savedFile = (name: string) => path.join(PICTURES, name);
+
 /** How the page is looked at. */
 export type Look = { readonly width?: number; readonly height?: number; readonly dark?: boolean };
 
@@ -93,8 +96,17 @@ async function typeInCell(page: Page, cell: string, text: string): Promise<void>
   await page.keyboard.press("Enter");
 }
 
+const NOTHING_COPIED = "nothing copied yet";
+
+/** Copying takes the grid a moment. */
 async function cellText(page: Page, cell: string): Promise<string> {
+  await page.evaluate((text) => navigator.clipboard.writeText(text), NOTHING_COPIED);
   await goTo(page, cell);
   await page.keyboard.press("Control+C");
-  return page.evaluate(() => navigator.clipboard.readText());
+  for (let tries = 0; tries < 100; tries++) {
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    if (copied !== NOTHING_COPIED) return copied;
+    await page.waitForTimeout(20);
+  }
+  throw new Error(`Nothing could be copied from ${cell}.`);
 }

@@ -23,7 +23,7 @@ export function arrangePage(): void {
 export function goTo(name: Side): void {
   showTab(name);
   if (name === "grid") focusGrid(side("grid"));
-  else firstStop(side("pane"))?.focus();
+  else (firstStop(side("pane")) ?? side("pane")).focus();
 }
 
 function firstStop(within: HTMLElement): HTMLElement | null {

@@ -2,7 +2,7 @@ import { PartsError } from "../../problem.js";
 import type { BandReading } from "./bandReading.js";
 import { readBodyEndDot } from "./bodyEndDot.js";
 import { readCeramicBands } from "./ceramicBands.js";
-import { type Colour, readColours } from "./colours.js";
+import { type Colour, figureOf, readColours } from "./colours.js";
 import { readThreeDotMica, readThreeFigureMica, readTypeFirstMica } from "./micaDots.js";
 import { readPaperBands } from "./paperBands.js";
 import { readReliabilityBands, readResistorBands } from "./resistorBands.js";
@@ -53,7 +53,8 @@ export function decodeBands(
 
 function turned(colours: readonly Colour[], code: BandCode): BandReading | null {
   const other = [...colours].reverse();
-  if (other[0] === "black" || other.join() === colours.join()) return null;
+  // No value starts with nought, gold, silver or a missing band: most parts are settled here.
+  if (!figureOf(other[0] ?? "none") || other.join() === colours.join()) return null;
   try {
     return READERS[code](other);
   } catch (problem) {

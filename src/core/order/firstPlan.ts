@@ -29,7 +29,7 @@ export function* firstPlans(basket: Basket): Generator<Plan, void, void> {
 }
 
 /** Every line at its cheapest from a set of vendors; lines that share an offer share its packs and breaks in turn. */
-function planFrom(basket: Basket, scope: Scope, set: VendorSet, bound: number): Plan | null {
+export function planFrom(basket: Basket, scope: Scope, set: VendorSet, bound = 0): Plan | null {
   const allowed = new Set(scope.vendors.filter((_, i) => set[i]));
   const offersOf = (line: BasketLine) => scope.byLine.get(line.id)!.filter(({ vendor }) => allowed.has(vendor));
   const taken = new Map<Candidate, number>();

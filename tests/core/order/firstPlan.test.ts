@@ -32,7 +32,14 @@ describe("a first plan at once", () => {
     const basket = basketOf(
       names.map((name) => vendorOf(name)),
       names.map((name, i) => offerOf(`${name}-1`, 1 + i / 100)),
-      [lineOf("R1", 3, names.map((name) => `${name}-1`)), lineOf("R2", 1, ["V3-1", "V5-1"])], // biome-ignore format: two lines
+      [
+        lineOf(
+          "R1",
+          3,
+          names.map((name) => `${name}-1`),
+        ),
+        lineOf("R2", 1, ["V3-1", "V5-1"]),
+      ],
     );
     expect(firstOf(basket)?.cost).toBeCloseTo(4 * 1.03 + 4, 9);
   });

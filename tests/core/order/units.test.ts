@@ -1,11 +1,29 @@
 import { describe, expect, test } from "vitest";
 import { cheapestUnits, costCurve, costOfUnits, leastUnits, tiersOf } from "../../../src/core/order/units.js";
 
-const plain = { pack: 1, minimum: 1, multiple: 1, stock: null, breaks: [[1, 0.3], [10, 0.2]] as const }; // biome-ignore format: terms on one line
+const plain = {
+  pack: 1,
+  minimum: 1,
+  multiple: 1,
+  stock: null,
+  breaks: [
+    [1, 0.3],
+    [10, 0.2],
+  ] as const,
+};
 
 describe("what may be bought, and what it costs", () => {
   test("minimum, multiple and stock cut the counts of each price", () => {
-    const terms = { ...plain, minimum: 2, multiple: 2, stock: 11, breaks: [[1, 0.3], [5, 0.2]] as const }; // biome-ignore format: terms on one line
+    const terms = {
+      ...plain,
+      minimum: 2,
+      multiple: 2,
+      stock: 11,
+      breaks: [
+        [1, 0.3],
+        [5, 0.2],
+      ] as const,
+    };
     expect(tiersOf(terms)).toEqual([
       { least: 2, most: 4, price: 0.3 },
       { least: 6, most: 10, price: 0.2 },

@@ -12,7 +12,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   ...Object.fromEntries(NOUNS.map((noun) => [noun, NOUNS])),
   ...Object.fromEntries(CALCULATIONS.map((folder) => [folder, [...NOUNS, ...CALCULATIONS]])),
   ...Object.fromEntries(
-    ["rules", "read", "split", "complete", "decide", "rate", "match", "order", "present"].map((stage) => [
+    ["rules", "read", "split", "complete", "decide", "rate", "match", "order", "present", "crosswalk"].map((stage) => [
       `core/${stage}`,
       STAGE_DIET,
     ]),

@@ -33,6 +33,8 @@ export * from "./compose/shares.js";
 export * from "./compose/splitPair.js";
 export * from "./compose/stock.js";
 export * from "./compose/wants.js";
+export * from "./crosswalk/crosswalk.js";
+export type { Disagreement } from "./crosswalk/disagreements.js";
 export * from "./decide/decide.js";
 export * from "./decide/decision.js";
 export * from "./decide/diodeFinding.js";

@@ -9,6 +9,8 @@ export type Clause = {
   readonly words: Words;
   readonly kind: Kind | null;
   readonly subject: number;
+  /** Whether the statement names its subject itself. */
+  readonly named: boolean;
   readonly section: string | null;
   readonly at: string;
 };
@@ -25,7 +27,14 @@ export function clausesOf(notes: readonly Note[], writing: Writing): Clause[] {
       const subject = words.meanings.find((meaning) => meaning.field === "kind");
       const own = (subject?.value as Kind | undefined) ?? null;
       kind = own ?? kind;
-      return { words, kind, subject: subject?.from ?? 0, section: note.section, at: `line ${note.lines[0]}` };
+      return {
+        words,
+        kind,
+        subject: subject?.from ?? 0,
+        named: own !== null,
+        section: note.section,
+        at: `line ${note.lines[0]}`,
+      };
     });
   });
 }

@@ -35,7 +35,7 @@ function isRule(clauses: readonly Clause[], at: number): boolean {
   );
 }
 
-function defaultOf({ words, kind, subject, section, at }: Clause): NoteDefault | null {
+function defaultOf({ words, kind, subject, named, section, at }: Clause): NoteDefault | null {
   const exception = words.tokens.findIndex((token) => /^(?:unless|except|sofern)$/.test(token.key));
   const end = exception > subject ? exception : words.tokens.length;
   const behind = (from: number) => from >= subject && from < end;
@@ -44,7 +44,7 @@ function defaultOf({ words, kind, subject, section, at }: Clause): NoteDefault |
     watts: amountIn(words, "watt", behind),
     volts: kind === "capacitor" ? amountIn(words, "volt", behind) : null,
     construction: kind === "resistor" ? (makeIn(words, "construction", behind) as Construction | null) : null,
-    dielectric: kind === "capacitor" ? (makeIn(words, "dielectric", behind) as Dielectric | null) : null,
+    dielectric: kind === "capacitor" && named ? (makeIn(words, "dielectric", behind) as Dielectric | null) : null,
   };
   if (Object.values(said).every((value) => value === null)) return null;
   const before = (from: number) => from < subject;

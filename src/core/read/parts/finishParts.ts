@@ -6,7 +6,7 @@ import { mergeCans } from "./mergeCans.js";
 import { implausible } from "./plausible.js";
 import { finder, plainName, withPieces, withReference } from "./references.js";
 import { additionsOf, withRemarks } from "./remarks.js";
-import type { Stated } from "./statedPart.js";
+import { type Stated, statedPart } from "./statedPart.js";
 
 /** Parts of a whole document: notes applied, cans merged, corrections taken, references followed, doubts marked. */
 export function finishParts(
@@ -15,7 +15,7 @@ export function finishParts(
   remarks: readonly Note[],
   context: Context,
 ): ListedPart[] {
-  const stated = [...listed, ...additionsOf(remarks, listed, context)];
+  const stated = [...listed, ...additionsOf(remarks, listed, context), ...unlistedSwitches(listed, context)];
   const find = finder(stated.map((entry) => entry.part));
   const filled = stated.map((entry) => (takesNotes(entry, find) ? withNotes(entry, defaults) : entry.part));
   const corrected = withRemarks(mergeCans(filled), remarks, context);
@@ -23,6 +23,31 @@ export function finishParts(
   const followed = corrected.map((part) => withReference(part, findAgain));
   const whole = followed.map((part) => withPieces(part, followed));
   return markDuplicates(whole).map(markImplausible);
+}
+
+/** Switches that stand only in the line of the control that carries them ("volume control with SW1"). */
+function unlistedSwitches(listed: readonly Stated[], context: Context): Stated[] {
+  const find = finder(listed.map((entry) => entry.part));
+  return listed.flatMap(({ part, words }) => {
+    const named = words
+      .flatMap((text) => text.references)
+      .find((reference) => reference.as === "with" && /^SW?-?\d/.test(reference.designator));
+    if (!named || part.kind !== "potentiometer" || find(named.designator, part.section)?.section === part.section)
+      return [];
+    const { section, lines } = part;
+    const cells = [{ role: "description", text: `Switch, part of ${part.designators[0]}`, unit: null }] as const;
+    const record = {
+      lines,
+      cells,
+      section,
+      heading: null,
+      table: -1,
+      names: [named.designator],
+      partNumber: null,
+      borrowed: new Set<never>(),
+    };
+    return [statedPart(record, context)];
+  });
 }
 
 function withNotes({ part, heading, contradicted }: Stated, defaults: readonly NoteDefault[]): ListedPart {

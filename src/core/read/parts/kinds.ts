@@ -41,7 +41,8 @@ export function kindOf(names: readonly string[], words: readonly Words[], headin
   if (byLetters === "network")
     return nouns.find((noun) => noun.field === "kind" && noun.value === "transformer") ? "transformer" : "network";
   if (byLetters) return corrected(byLetters, nouns);
-  return kindOfNouns(words, nouns, names.length > 0);
+  const byNouns = kindOfNouns(words, nouns, names.length > 0);
+  return byNouns === "resistor" ? kindOfResistor(words, nouns, heading) : byNouns;
 }
 
 /** The letters hold unless the first noun says otherwise: a clamp under C, a lamp under M. */

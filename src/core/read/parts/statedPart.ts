@@ -4,7 +4,7 @@ import type { ListRecord } from "../records/resolveRows.js";
 import type { DecodedCode } from "../words/codes.js";
 import { readWords } from "../words/readWords.js";
 import type { PrintedTolerance, Words } from "../words/words.js";
-import { type Can, canOfLabels, canOfList, canOfPieces } from "./cans.js";
+import { type Can, canOfGang, canOfLabels, canOfList, canOfPieces } from "./cans.js";
 import type { Context } from "./context.js";
 import { kindOf } from "./kinds.js";
 import { statedConstruction, statedDielectric, statedTaper } from "./materials.js";
@@ -139,7 +139,7 @@ function canOf(texts: readonly Text[], read: ReadValues, volts: readonly number[
     const can = canOfLabels(words, (label) => label) ?? canOfPieces(words, record.names);
     if (can) return can;
   }
-  return null;
+  return canOfGang(valueText(record), read.value);
 }
 
 function innerOf(kind: Kind, texts: readonly Text[], read: ReadValues, context: Context): ListedPart["inner"] {

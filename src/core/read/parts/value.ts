@@ -70,7 +70,10 @@ function inOrder(amounts: readonly Amount[], kind: Kind): Amount[] {
 function fromRemarks(texts: readonly Text[], clues: Omit<Clues, "head">, context: Context): Read[] {
   return ofRoles(texts, "remarks").flatMap(({ words }) =>
     words.amounts
-      .filter((amount) => amount.aside === null && amount.figures[0]!.unit?.measure === MEASURE_OF[clues.kind])
+      .filter(
+        (amount) =>
+          amount.aside === null && amount.figures.some(({ unit }) => unit?.measure === MEASURE_OF[clues.kind]),
+      )
       .flatMap((amount) => {
         const values = amount.figures.map((figure) => inBase(figure, words, { ...clues, head: null }, context));
         return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];

@@ -162,7 +162,7 @@ function fillSections(records: readonly ListRecord[]): ListRecord[] {
       .map((cell) => cell.text)
       .join(" | ");
     if (own !== "" && /^[A-Za-z]{2}/.test(own)) current = own;
-    return { ...record, section: own || current || record.section };
+    return { ...record, section: own || current || record.section || prefixOf(record.names) };
   });
 }
 
@@ -175,4 +175,10 @@ function settleQuestionMarks(records: readonly ListRecord[]): ListRecord[] {
     if (!name?.endsWith("?") || number(records[i + 1]) !== before + 2) return record;
     return { ...record, names: [name.replace("?", String(before + 1))] };
   });
+}
+
+/** The circuit that all names of a row are prefixed with (A-R193), or null. */
+function prefixOf(names: readonly string[]): string | null {
+  const prefixes = new Set(names.map((name) => /^([A-Z])-[A-Z]{1,3}\d/.exec(name)?.[1] ?? null));
+  return prefixes.size === 1 ? [...prefixes][0]! : null;
 }

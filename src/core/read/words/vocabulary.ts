@@ -158,6 +158,6 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "shape",
     "",
-    "tubular|tub|molded|moulded|dry|wet|can|metal|bathtub|insulated|uninsulated|precision|general purpose|high voltage|hv|power|dual|dipped|axial|radial|noninductive|block|carton|standard|type|dielectric|flexible|strip|miniature|insul|adj|semi|moulded case|plug in|upright|inverted|trimming|osc|oscillator|antenna|rf|if|af|filter|smoothing|mains|output|input|line|bypass|by pass|feedthru|feed thru|feedthrough|buffer|padding|compression|fusible|carton",
+    "tubular|tub|molded|moulded|dry|wet|can|metal|bathtub|insulated|uninsulated|precision|general purpose|high voltage|hv|power|dual|dipped|axial|radial|noninductive|block|carton|standard|type|dielectric|flexible|strip|miniature|insul|adj|semi|moulded case|plug in|upright|inverted|trimming|osc|oscillator|antenna|rf|if|af|filter|smoothing|mains|output|input|line|bypass|by pass|feedthru|feed thru|feedthrough|buffer|padding|compression|polarized|polarised|nonpolarized|non polarized|fusible|carton",
   ],
 ];

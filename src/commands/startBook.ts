@@ -7,6 +7,7 @@ import {
   RULES_SHEET,
   rowOfRule,
   SETTINGS_SHEET,
+  SHEETS,
 } from "../core/index.js";
 import type { Change } from "../hosts/host.js";
 import type { Book } from "./book.js";
@@ -14,11 +15,17 @@ import { rulesInForceFormula } from "./liveFormula.js";
 import { targetOf } from "./openSheet.js";
 import { addRows, newSheet, writtenRow } from "./writeSheet.js";
 
-/** The sheets that any job rests on, where the workbook lacks them: Rules and Settings with their defaults, an empty log. */
+const newTab = (sheet: string): Change => ({ kind: "sheet", sheet });
+
+/**
+ * The sheets that any job rests on, where the workbook lacks them: Rules and Settings with their defaults, an empty log. In a new
+ * workbook all tabs stand in the order of the job.
+ */
 export function missingSheets(book: Book): readonly Change[] {
   const rules = () => defaultRules().map((rule) => writtenRow(RULES_SHEET, rowOfRule(rule)));
   const settings = () => defaultSettingRows().map((row) => writtenRow(SETTINGS_SHEET, row));
   return [
+    ...(Object.values(book).every((view) => view === null) ? SHEETS.map(({ name }) => newTab(name)) : []),
     ...(book.rules ? [] : newSheet(RULES_SHEET, rules())),
     ...(book.settings ? [] : newSheet(SETTINGS_SHEET, settings())),
     ...(book.readings ? [] : newSheet(READINGS_SHEET, [])),

@@ -8,6 +8,7 @@ import { BenchScreen } from "./screens/BenchScreen.js";
 import { FitScreen } from "./screens/FitScreen.js";
 import { FunctionsScreen } from "./screens/FunctionsScreen.js";
 import { ListScreen } from "./screens/ListScreen.js";
+import { OrderScreen } from "./screens/OrderScreen.js";
 import { PapersScreen } from "./screens/PapersScreen.js";
 import { PartsScreen } from "./screens/PartsScreen.js";
 import { RulesScreen } from "./screens/RulesScreen.js";
@@ -43,6 +44,7 @@ const SCREEN_OF: Readonly<Record<Screen, ComponentType<ScreenProps>>> = {
   parts: PartsScreen,
   bench: BenchScreen,
   vendors: VendorsScreen,
+  order: OrderScreen,
   fit: FitScreen,
   papers: PapersScreen,
   set: SetScreen,

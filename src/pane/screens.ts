@@ -1,7 +1,7 @@
 import type { Overview } from "../commands/overview.js";
 
 /** The pane's screens, in two rows of four; Set and Functions are behind buttons of their own. */
-export const SCREENS = ["list", "parts", "bench", "vendors", "fit", "papers"] as const;
+export const SCREENS = ["list", "parts", "bench", "vendors", "order", "fit", "papers"] as const;
 export type Screen = (typeof SCREENS)[number] | "set" | "functions" | "rules";
 
 /** What every screen may ask for: to go to another one. */
@@ -15,6 +15,7 @@ export const SCREEN_WORDS: Readonly<
   parts: { name: "Parts", count: (seen) => `${seen.toDecide} to decide` },
   bench: { name: "Bench", count: (seen) => `${seen.toRead} to read` },
   vendors: { name: "Vendors", count: (seen) => `${seen.toFind} to find` },
+  order: { name: "Order", count: (seen) => `${seen.onTheWay} on the way` },
   fit: { name: "Fit", count: (seen) => `${seen.toFit} to fit` },
   papers: { name: "Papers", count: () => "to print" },
 };

@@ -1,3 +1,4 @@
+import type { PlanService } from "../commands/planBasket.js";
 import type { ReadFile } from "../commands/previewList.js";
 import type { ListedFunction } from "./functionListing.js";
 
@@ -9,6 +10,8 @@ export type Services = {
   readonly functions: readonly ListedFunction[];
   /** Reads a file of any form as lines, away from the page's own thread. */
   readonly read: ReadFile;
+  /** Finds the cheapest plan; away from the page's own thread. */
+  readonly plan: PlanService;
   /** The page's own: Excel opens and saves by itself. */
   readonly openWorkbook: ((file: File) => Promise<void>) | null;
   readonly saveWorkbook: (() => Promise<void>) | null;

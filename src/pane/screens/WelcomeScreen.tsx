@@ -14,6 +14,7 @@ export function WelcomeScreen({ go }: ScreenProps) {
   const open = async () => {
     setBusy(true);
     await run(await openSampleStep(host, services.read, logDay(services.now())));
+    await host.select({ sheet: "Parts", row: 1, column: 1 });
     setBusy(false);
   };
   return (

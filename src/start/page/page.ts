@@ -1,8 +1,8 @@
 import { type FunctionListing, registerCellFunctions, standInForExcel } from "../../hosts/cellFunctions.js";
 import { mountPane } from "../../pane/mount.js";
-import { readInWorker } from "../../sources/inWorker.js";
 import { loadCellFunctions } from "../functions.js";
 import { NAMESPACE } from "../namespace.js";
+import { paneServices } from "../paneServices.js";
 import { type Desk, layDesk } from "./desk.js";
 import { arrangePage } from "./layout.js";
 import { addFileMenu } from "./menu.js";
@@ -21,9 +21,8 @@ async function start(): Promise<void> {
   addFileMenu(() => desk);
   desk = await layDesk(element("grid"));
   mountPane(element("pane"), desk.workbook.host, {
-    now: () => new Date(),
+    ...paneServices,
     functions: listing.functions,
-    read: readInWorker,
     openWorkbook: desk.open,
     saveWorkbook: desk.save,
   });

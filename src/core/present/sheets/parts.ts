@@ -14,13 +14,13 @@ export const IN_PLACE = ["in place", "lifted"] as const;
 /** Parts: one row a part, from the list's own writing to what was fitted. */
 export const PARTS_SHEET = sheet("Parts", 3, {
   id: text("id", { ...where, width: 64 }),
-  designator: text("designator", { ...where, width: 76 }),
+  designator: text("designator", { ...where, width: 104 }),
   printed: text("printed", { width: 170, tint: "printed" }),
   section: text("section", { ...where, width: 120 }),
   project: text("set", { ...where, width: 56 }),
   document: text("document", { ...where, width: 110 }),
   place: text("place", { ...yours, group: "where", width: 110 }),
-  kind: text("kind", { ...was, width: 80 }),
+  kind: text("kind", { ...was, width: 100 }),
   value: text("value", { ...was, width: 90 }),
   size: number("size", SIZE, { ...was, width: 76 }),
   tolerance: text("tolerance", { ...was, width: 84 }),

@@ -1,0 +1,63 @@
+import {
+  Button,
+  Menu,
+  MenuItem,
+  MenuList,
+  MenuPopover,
+  MenuTrigger,
+  makeStyles,
+  tokens,
+} from "@fluentui/react-components";
+import type { ViewRow } from "../../commands/openSheet.js";
+import { orderStateStep } from "../../commands/order.js";
+import { type ORDER_SHEET, ORDER_STATES } from "../../core/index.js";
+import { useBench } from "../bench.js";
+import { Stack } from "../kit/Stack.js";
+
+const useStyles = makeStyles({
+  list: { listStyle: "none", margin: 0, padding: 0 },
+  item: { padding: "6px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke3}` },
+  line: { display: "flex", gap: "8px", alignItems: "center", justifyContent: "space-between" },
+  quiet: { color: tokens.colorNeutralForeground2 },
+});
+
+/** The lines of the order in the sheet, vendor by vendor, and what became of each. */
+export function OrderLines({ rows }: { rows: readonly ViewRow<typeof ORDER_SHEET>[] }) {
+  const styles = useStyles();
+  const { book, run } = useBench();
+  const vendors = [...new Set(rows.map(({ values }) => values.vendor ?? ""))];
+  return vendors.map((vendor) => (
+    <Stack key={vendor} title={vendor} isCard>
+      <ul className={styles.list}>
+        {rows
+          .filter(({ values }) => values.vendor === vendor)
+          .map(({ at, values }) => (
+            <li key={at} className={styles.item}>
+              <div className={styles.line}>
+                <span>
+                  {values.units} x {values.stockNumber ?? values.description}
+                </span>
+                <Menu>
+                  <MenuTrigger disableButtonEnhancement>
+                    <Button size="small">{values.state ?? "to order"}</Button>
+                  </MenuTrigger>
+                  <MenuPopover>
+                    <MenuList>
+                      {ORDER_STATES.map((state) => (
+                        <MenuItem key={state} onClick={() => void run(orderStateStep(book, at, state))}>
+                          {state}
+                        </MenuItem>
+                      ))}
+                    </MenuList>
+                  </MenuPopover>
+                </Menu>
+              </div>
+              <div className={styles.quiet}>
+                {values.description}; for {values.forWhom}; {values.why}
+              </div>
+            </li>
+          ))}
+      </ul>
+    </Stack>
+  ));
+}

@@ -17,7 +17,7 @@ const messageOf = (work: () => unknown): string => {
 describe("MAKE_UP in a sheet", () => {
   test("250 pF is 220 and 30 in parallel, where these are at hand (common practice)", () => {
     expect(makeUp(one("250 pF"), [[220e-12], [30e-12], [200e-12]])[0]!.slice(0, 2)).toEqual([
-      "30 pF || 220 pF",
+      "220 pF || 30 pF",
       250e-12,
     ]);
   });
@@ -28,7 +28,7 @@ describe("MAKE_UP in a sheet", () => {
   });
 
   test("of ways that are equally near the load is spread most evenly, so that no part runs hotter than it must", () => {
-    expect(makeUp(one("250 pF"), one("E24"))[0]![0]).toBe("120 pF || 130 pF");
+    expect(makeUp(one("250 pF"), one("E24"))[0]![0]).toBe("130 pF || 120 pF");
   });
 
   test("a drawer is a range: values or series, then watts, volts, tolerance, price and pieces", () => {
@@ -62,7 +62,7 @@ describe("MAKE_UP in a sheet", () => {
 
 describe("SPLIT_SERIES in a sheet", () => {
   test("divides 250 V over 220 k and 100 k as 69 and 31 in a hundred (worked: 220/320)", () => {
-    expect(splitSeries(one(320_000), [[220_000], [100_000]])).toEqual([[100_000, 220_000, 320_000, 0, 0.3125, 0.6875]]);
+    expect(splitSeries(one(320_000), [[220_000], [100_000]])).toEqual([[220_000, 100_000, 320_000, 0, 0.6875, 0.3125]]);
   });
 
   test("for capacitors in series gives the shares of the volts: the smaller takes more (worked: 16/24)", () => {

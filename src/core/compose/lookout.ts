@@ -1,7 +1,7 @@
 import type { Span } from "../part.js";
 import { PartsError } from "../problem.js";
 import type { Form, Joins } from "./forms.js";
-import { areToBeHad, holds } from "./meets.js";
+import { areToBeHad, holds, SLACK } from "./meets.js";
 import { mapNetwork, type Network, opposition, oppositionOf } from "./network.js";
 import { sharesBy } from "./shares.js";
 import { type Shortlist, shortlist } from "./shortlist.js";
@@ -59,7 +59,7 @@ export function consider(look: Lookout, joins: Joins, form: Form, places: readon
   const network = form(joins, places);
   const total = oppositionOf(network, (place) => oppositions[place]!);
   const off = Math.abs(Math.log(total / aim));
-  if (off > list.reach() + EXACT || total < window.min * (1 - EXACT) || total > window.max * (1 + EXACT)) return;
+  if (off > list.reach() + EXACT || total < window.min || total > window.max) return;
   const used = places.map((place) => parts[place]!);
   const withParts = () => mapNetwork(network, (place) => parts[place]!);
   if (!areToBeHad(used, wants)) refuse(look, 0.02);
@@ -103,7 +103,7 @@ function nominalWindow(parts: readonly StockPart[], { window, kind }: Wants): Sp
   const ends = [window.min / (1 - least("minus")), window.max / (1 + least("plus"))].map((end) =>
     opposition(end, kind),
   );
-  return { min: Math.min(...ends), max: Math.max(...ends) };
+  return { min: Math.min(...ends) * (1 - 2 * SLACK), max: Math.max(...ends) * (1 + 2 * SLACK) };
 }
 
 /** The same text for networks that differ in the order of their parts only. */

@@ -9,7 +9,7 @@ import type { Wants } from "./wants.js";
  * The best networks as rows of a sheet: drawing, value, how far off, what share each part bears, and the price.
  *
  * @throws PartsError none-within when no network meets the wants; it says when the search was broken off
- * @example madeUpRows({ kind: "capacitor", wanted: 250e-12, window, stock })[0][0] // "30 pF || 220 pF"
+ * @example madeUpRows({ kind: "capacitor", wanted: 250e-12, window, stock })[0][0] // "220 pF || 30 pF"
  */
 export function madeUpRows(wants: Wants): Cell[][] {
   const { found, complete } = makeUp(wants);

@@ -1,6 +1,6 @@
 import { FORMS, SIDES } from "./forms.js";
 import { consider, isBrokenOff, isSettled, type Lookout, lookout } from "./lookout.js";
-import { type Network, networkValue, partsOf, withValues } from "./network.js";
+import { largestFirst, type Network, networkValue, partsOf, withValues } from "./network.js";
 import { type Share, sharesOf } from "./shares.js";
 import type { Candidate } from "./shortlist.js";
 import { fewParts, fourParts, type Hit } from "./sideSearch.js";
@@ -67,7 +67,8 @@ function answer(look: Lookout): MadeUpList {
   return { found: look.list.best.map((one) => madeUp(one, look.wants)), complete: !isBrokenOff(look) };
 }
 
-function madeUp({ network, price, distance }: Candidate, { kind, wanted }: Wants): MadeUp {
+function madeUp({ network: found, price, distance }: Candidate, { kind, wanted }: Wants): MadeUp {
+  const network = largestFirst(found, kind);
   const values = withValues(network);
   // 15 figures drop the dust of binary fractions: 220 pF beside 30 pF is 250 pF, not 249.99999999999997.
   const value = Number(networkValue(values, kind).toPrecision(15));

@@ -3,8 +3,8 @@ import { sharesBy } from "./shares.js";
 import type { StockPart } from "./stock.js";
 import { bearableVolts, bearableWatts, type Wants } from "./wants.js";
 
-/** Arithmetic in double precision; a rating met to the last digit is met. */
-const SLACK = 1e-9;
+/** A limit met to the last digit is met, whatever arithmetic in double precision makes of it. */
+export const SLACK = 1e-9;
 
 /** Whether as many pieces as the parts need are at hand, and what they cost may be spent. */
 export function areToBeHad(parts: readonly StockPart[], { mostPrice }: Wants): boolean {

@@ -56,6 +56,16 @@ export function oppositionOf<P>(network: Network<P>, of: (part: P) => number): n
   return 1 / sum;
 }
 
+/** The same network written with the larger value first in each group, as `220 pF || 30 pF` is usually drawn. */
+export function largestFirst<P extends { readonly value: number }>(network: Network<P>, kind: Kind): Network<P> {
+  if ("part" in network) return network;
+  const ordered = (members: readonly Network<P>[]) =>
+    members
+      .map((member) => largestFirst(member, kind))
+      .sort((a, b) => networkValue(withValues(b), kind) - networkValue(withValues(a), kind));
+  return "series" in network ? { series: ordered(network.series) } : { parallel: ordered(network.parallel) };
+}
+
 /** A network of parts as one of their values. */
 export function withValues(network: Network<{ readonly value: number }>): Network {
   return mapNetwork(network, ({ value }) => value);

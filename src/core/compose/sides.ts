@@ -1,4 +1,5 @@
 import type { Span } from "../part.js";
+import { SLACK } from "./meets.js";
 import type { Limits, Side } from "./sideSearch.js";
 import { reciprocals, sortedPairs, sortedSingles } from "./sortedSums.js";
 import type { StockPart } from "./stock.js";
@@ -66,8 +67,8 @@ function capsOf(
   window: Span,
 ): [Float64Array | null, Float64Array | null] {
   if (!wants.watts && !wants.volts) return [null, null];
-  const watts = parts.map((part) => bearableWatts(part, wants) / (wants.watts || 1));
-  const volts = parts.map((part) => bearableVolts(part, wants) / (wants.volts || 1));
+  const watts = parts.map((part) => (bearableWatts(part, wants) * (1 + 2 * SLACK)) / (wants.watts || 1));
+  const volts = parts.map((part) => (bearableVolts(part, wants) * (1 + 2 * SLACK)) / (wants.volts || 1));
   return [
     oppositions.map((r, i) => Math.min(Math.sqrt((watts[i]! * r) / window.min), volts[i]!)),
     oppositions.map((r, i) => Math.min(Math.sqrt((watts[i]! * window.max) / r), (volts[i]! * window.max) / r)),

@@ -1,3 +1,4 @@
+import { SLACK } from "./meets.js";
 import { opposition } from "./network.js";
 import type { StockPart } from "./stock.js";
 import { bearableVolts, bearableWatts, type Wants } from "./wants.js";
@@ -49,7 +50,7 @@ export function couldBear(parts: readonly StockPart[], count: number, wants: Wan
       .slice(0, count)
       .reduce((sum, one) => sum + one, 0);
   return (
-    strongest((part) => bearableWatts(part, wants)) >= (wants.watts ?? 0) &&
-    strongest((part) => bearableVolts(part, wants)) >= (wants.volts ?? 0)
+    strongest((part) => bearableWatts(part, wants)) >= (wants.watts ?? 0) * (1 - SLACK) &&
+    strongest((part) => bearableVolts(part, wants)) >= (wants.volts ?? 0) * (1 - SLACK)
   );
 }

@@ -5,10 +5,10 @@ import { stockOf } from "../../../src/core/compose/stock.js";
 describe("made-up values as rows of a sheet", () => {
   const window = { min: 2.97e6, max: 3.03e6 };
 
-  test("3 M of 1 M and 2 M is drawn with each part's share of the watts (worked: 1/3 and 2/3) and the price", () => {
+  test("3 M of 1 M and 2 M is drawn with each part's share of the watts (worked: 2/3 and 1/3) and the price", () => {
     const stock = stockOf([1e6, 2e6], { price: 0.25 });
     expect(madeUpRows({ kind: "resistor", wanted: 3e6, window, stock })).toEqual([
-      ["1 M + 2 M", 3e6, 0, "33.3 %, 66.7 %", 0.5],
+      ["2 M + 1 M", 3e6, 0, "66.7 %, 33.3 %", 0.5],
     ]);
   });
 

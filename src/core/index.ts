@@ -55,6 +55,8 @@ export * from "./job/workOut.js";
 export { type Easing, easings } from "./match/easing.js";
 export * from "./match/matchOffers.js";
 export { LIMITS, type Limit, type Note } from "./match/note.js";
+export * from "./match/offerIndex.js";
+export * from "./match/offersInPlay.js";
 export * from "./match/rank.js";
 export { technologyRank } from "./match/technology.js";
 export * from "./measure/drift.js";

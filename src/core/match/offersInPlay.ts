@@ -6,7 +6,7 @@ import { CHECKS, fits, notesOn } from "./judge.js";
 import type { Limit } from "./note.js";
 import type { OfferIndex, Shelf } from "./offerIndex.js";
 import { compareRanks, type Rank, rankOf } from "./rank.js";
-import { ahead, type ShelfWalk, step, walkFrom } from "./shelfWalk.js";
+import { type Ahead, ahead, type ShelfWalk, step, walkFrom } from "./shelfWalk.js";
 
 /** How many pieces are wanted (1), and how many of the best offers are asked for (5). */
 export type InPlayOptions = { readonly pieces?: number; readonly most?: number };
@@ -95,6 +95,9 @@ function technologyAtBest(sample: Offer, { technologies }: Ratings): number | nu
 
 type Found = { readonly offer: Offer; readonly rank: Rank; readonly row: number };
 
+/** A walk along one shelf, what it has against it, and what comes next. */
+type Walker = { readonly walk: ShelfWalk; readonly aisle: Aisle; next: Ahead | null };
+
 /** Adds the best of these shelves; false when nothing that follows can be better than what there is. */
 function gather(
   index: OfferIndex,
@@ -103,39 +106,53 @@ function gather(
   options: Required<InPlayOptions>,
   best: Found[],
 ): boolean {
-  const span = nominalSpan(ratings);
-  const walks = aisles.flatMap((aisle) => {
-    const walk = walkFrom(index, aisle.shelf, ratings.wanted, span);
-    return walk ? [{ walk, aisle, next: boundOf(index, walk, aisle, ratings) }] : [];
-  });
+  const walkers = walkersOf(index, aisles, ratings);
   for (;;) {
-    let nearest: (typeof walks)[number] | null = null;
-    for (const candidate of walks) {
-      if (candidate.next && (!nearest || compareRanks(candidate.next.rank, nearest.next!.rank) < 0))
-        nearest = candidate;
-    }
-    if (!nearest) return true;
+    const nearest = nearestOf(walkers);
+    if (!nearest?.next) return true;
     const last = best[options.most - 1];
-    if (last && compareRanks(last.rank, nearest.next!.rank) < 0) return false;
-    const { place } = nearest.next!;
+    if (last && compareRanks(last.rank, bestRank(nearest.aisle, nearest.next)) < 0) return false;
+    const { place } = nearest.next;
     consider(index, place, ratings, options, best);
     step(index, nearest.walk, place);
-    nearest.next = boundOf(index, nearest.walk, nearest.aisle, ratings);
+    nearest.next = ahead(index, nearest.walk, ratings.wanted);
   }
 }
 
-/** The next place of a walk, and the best rank that anything from there on can have. */
-function boundOf(
-  index: OfferIndex,
-  walk: ShelfWalk,
-  aisle: Aisle,
-  ratings: Ratings,
-): { place: number; rank: Rank } | null {
-  const next = ahead(index, walk, ratings.wanted);
-  if (!next) return null;
-  const { technology, tight, care, over } = aisle;
-  return { place: next.place, rank: [technology, tight, care, next.distance, over, next.price] };
+function walkersOf(index: OfferIndex, aisles: readonly Aisle[], ratings: Ratings): Walker[] {
+  const span = nominalSpan(ratings);
+  const walkers: Walker[] = [];
+  for (const aisle of aisles) {
+    const walk = walkFrom(index, aisle.shelf, ratings.wanted, span);
+    if (walk) walkers.push({ walk, aisle, next: ahead(index, walk, ratings.wanted) });
+  }
+  return walkers;
 }
+
+/** Of walkers on shelves of equal standing, the one whose next offer may rank best. */
+function nearestOf(walkers: readonly Walker[]): Walker | null {
+  let nearest: Walker | null = null;
+  for (const walker of walkers) {
+    if (walker.next && (!nearest || isNearer(walker, nearest))) nearest = walker;
+  }
+  return nearest;
+}
+
+function isNearer(a: Walker, b: Walker): boolean {
+  const [next, other] = [a.next!, b.next!];
+  if (next.distance !== other.distance) return next.distance < other.distance;
+  return a.aisle.over === b.aisle.over ? next.price < other.price : a.aisle.over < b.aisle.over;
+}
+
+/** The best rank that anything from this place on can have. */
+const bestRank = ({ technology, tight, care, over }: Aisle, { distance, price }: Ahead): Rank => [
+  technology,
+  tight,
+  care,
+  distance,
+  over,
+  price,
+];
 
 /** Puts an offer where it belongs among the best, if it fits and is one of them. */
 function consider(

@@ -19,7 +19,7 @@ export function rankOf(ratings: Ratings, offer: Offer, notes: readonly Note[], p
     technologyRank(ratings, offer) ?? ratings.technologies.length,
     count("tight"),
     count("care"),
-    distance(ratings, offer),
+    distanceOf(offer.value, ratings.wanted),
     count("over"),
     piecePrice(offer, pieces),
   ];
@@ -27,13 +27,16 @@ export function rankOf(ratings: Ratings, offer: Offer, notes: readonly Note[], p
 
 /** Smaller ranks first. */
 export function compareRanks(a: Rank, b: Rank): number {
-  const at = a.findIndex((figure, i) => figure !== b[i]);
-  return at < 0 ? 0 : a[at]! < b[at]! ? -1 : 1;
+  for (let i = 0; i < a.length; i++) {
+    if (a[i] !== b[i]) return a[i]! < b[i]! ? -1 : 1;
+  }
+  return 0;
 }
 
-function distance({ wanted }: Ratings, { value }: Offer): number {
-  if (!wanted || !value) return 0;
-  return Number(Math.abs(Math.log(value / wanted)).toFixed(6));
+/** How far a value is from the one wanted, by ratio, to a millionth; 0 where either is not known. */
+export function distanceOf(value: number | null, wanted: number | null): number {
+  if (!wanted || !value || value < 0) return 0;
+  return Math.round(Math.abs(Math.log(value / wanted)) * 1e6) / 1e6;
 }
 
 /** What one piece costs when so many are wanted, in the offer's own currency; infinite where no price is stated. */

@@ -1,5 +1,6 @@
 import type { Span } from "../part.js";
 import type { OfferIndex, Shelf } from "./offerIndex.js";
+import { distanceOf } from "./rank.js";
 
 /**
  * A walk along a shelf from the value wanted outwards, nearest first, cheapest first among equals.
@@ -13,11 +14,6 @@ export type ShelfWalk = {
   left: number;
   right: number;
 };
-
-/** How far a value is from the one wanted, by ratio; the same figure as in the rank of a match. */
-export function distanceOf(value: number, wanted: number | null): number {
-  return !wanted || value <= 0 ? 0 : Number(Math.abs(Math.log(value / wanted)).toFixed(6));
-}
 
 /** A walk over the places of a shelf whose value lies in the span; null where there are none. */
 export function walkFrom(

@@ -21,13 +21,20 @@ export function textContent(text: string, format: string | undefined): Content {
 export function contentOf(written: NonNullable<Written>, stored: StoredCell | undefined): Content {
   const format = stored?.format;
   if (typeof written === "string") return textContent(written, format);
-  if (typeof written !== "object") return { content: String(written).toUpperCase() };
-  return format === TEXT_FORMAT ? { content: written.formula, format: "" } : { content: written.formula };
+  const content = typeof written === "object" ? written.formula : String(written).toUpperCase();
+  return format === TEXT_FORMAT ? { content, format: "" } : { content };
 }
 
 /** How a cell is to be stored anew when its column gets another format; null when it can stay as it is. */
 export function contentUnder(format: string, stored: StoredCell): Content | { readonly format: string } | null {
-  if (stored.isFormula) return format === TEXT_FORMAT ? { format: "" } : null;
+  const isValue = stored.isFormula || (stored.format !== TEXT_FORMAT && looksLikeValue(stored.content));
+  if (isValue) return format === TEXT_FORMAT ? { format: "" } : null;
   const isGuarded = stored.content.startsWith("'") && stored.format !== TEXT_FORMAT;
   return isGuarded ? textContent(stored.content.slice(1), format) : null;
+}
+
+/** Is there nothing to do? Most cells of a list that is written again hold already what they are given. */
+export function holds(stored: StoredCell | undefined, { content, format }: Content): boolean {
+  if (stored?.isFormula || format !== undefined) return false;
+  return (stored?.content ?? "") === content;
 }

@@ -1,5 +1,5 @@
 import { addFilter, lastRow, removeFilters } from "./embeddedFilter.js";
-import { contentOf, contentUnder } from "./embeddedText.js";
+import { contentOf, contentUnder, holds } from "./embeddedText.js";
 import type { Change } from "./host.js";
 import type { Model, Zone } from "./library.js";
 import type { Step } from "./step.js";
@@ -100,7 +100,9 @@ function cellSteps(model: Model, change: CellsChange): Step[] {
     row.flatMap((written, c): Step[] => {
       if (written === null) return [];
       const position = { sheetId, col: change.column + c, row: change.row + r };
-      return [["UPDATE_CELL", { ...position, ...contentOf(written, model.getters.getCell(position)) }]];
+      const stored = model.getters.getCell(position);
+      const content = contentOf(written, stored);
+      return holds(stored, content) ? [] : [["UPDATE_CELL", { ...position, ...content }]];
     }),
   );
 }

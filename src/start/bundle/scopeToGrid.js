@@ -1,7 +1,7 @@
 import postcss from "postcss";
 
-/** Selectors of the whole document: inside our page they mean the grid. */
-const DOCUMENT = /^(:root|html|body|\[data-bs-theme=(light|dark)\])(?=$|[\s,.:[>])/;
+/** Selectors of the whole document, in its light scheme: inside our page they mean the grid. */
+const DOCUMENT = /^(:root|html|body|\[data-bs-theme=light\])(?=$|[\s,.:[>])/;
 
 /** Keeps a style sheet's rules, written for a whole page, inside `#grid`; `:where` leaves their weight as it was. */
 const scopeToGrid = {

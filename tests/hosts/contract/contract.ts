@@ -109,6 +109,19 @@ export function hostContract(name: string, makeBench: () => Promise<Bench>): voi
       ]);
     });
 
+    test("a number stays a number in a column of text", async () => {
+      const look: Change = {
+        kind: "look",
+        sheet: "Parts",
+        columns: [column({ format: "@" })],
+        frozenColumns: 0,
+        filter: false,
+      };
+      await host.write([look, cells([["text"], [0.5]])], "Write");
+      await host.write([look], "Dress again");
+      expect(await valuesOf()).toEqual([["text"], [0.5]]);
+    });
+
     test("a formula is live: it follows the cells that it names", async () => {
       await host.write([cells([[2, { formula: "=A1*21" }]])], "Write");
       expect((await host.read("Parts"))!.rows[0]![1]).toEqual({ value: 42, formula: "=A1*21" });

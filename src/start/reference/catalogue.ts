@@ -36,14 +36,14 @@ type Metadata = {
       readonly customEnumId?: string;
     }[];
   }[];
-  readonly enums?: readonly { readonly id: string; readonly values: readonly { readonly value: string }[] }[];
+  readonly enums?: readonly { readonly id: string; readonly values: readonly { readonly stringValue: string }[] }[];
 };
 
 /** Every cell function with its arguments and its example, in order of id: what the reference shows. */
 export async function catalogue(): Promise<CellFunction[]> {
   const { metadataJson, associate } = await generated();
   const metadata = JSON.parse(metadataJson) as Metadata;
-  const choicesOf = new Map(metadata.enums?.map((list) => [list.id, list.values.map(({ value }) => value)]));
+  const choicesOf = new Map(metadata.enums?.map((list) => [list.id, list.values.map(({ stringValue }) => stringValue)]));
   const tagsOf = new Map(functionFiles().flatMap((file) => [...tagsIn(file)]));
   return associate
     .map(({ id, functionName, sourceFileName }) => {

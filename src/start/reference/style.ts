@@ -9,6 +9,7 @@ h3 { margin: 2rem 0 0.25rem; color: var(--accent); }
 a { color: var(--accent); overflow-wrap: anywhere; }
 code { font-family: Consolas, ui-monospace, monospace; font-size: 0.95em; overflow-wrap: anywhere; }
 nav p { margin: 0.5rem 0; }
+nav a { margin-left: 0.5rem; }
 dl { display: grid; grid-template-columns: minmax(6rem, max-content) 1fr; gap: 0.25rem 1rem; margin: 0.5rem 0; }
 dt { font-weight: 600; overflow-wrap: anywhere; }
 dd { margin: 0; }

@@ -62,13 +62,16 @@ describe.each(byId)("%s", (id, one: CellFunction) => {
 
 describe("a choice that a function offers", () => {
   const choices = functions.flatMap((one) =>
-    one.parameters.flatMap(({ name, choices }, place) => choices.map((choice) => [one.id, name, choice, place, one] as const)),
+    one.parameters.flatMap(({ name, choices }, place) =>
+      choices.map((choice) => [one.id, name, choice, place, one] as const),
+    ),
   );
 
   test.each(choices)("%s, %s: %s is one that it knows", (id, _name, choice, place, one) => {
     const { given } = readExample(one.example);
     const args = one.parameters.map((_, i) => (i === place ? [[choice]] : (given[i] ?? null)));
-    const said = () => JSON.stringify(call.get(id)!(...args)?.map((row) => row.map((cell) => (cell as Error)?.message)));
+    const said = () =>
+      JSON.stringify(call.get(id)!(...args)?.map((row) => row.map((cell) => (cell as Error)?.message)));
     expect(messageOf(said)).not.toContain("is not known");
   });
 

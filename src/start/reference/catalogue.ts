@@ -43,7 +43,9 @@ type Metadata = {
 export async function catalogue(): Promise<CellFunction[]> {
   const { metadataJson, associate } = await generated();
   const metadata = JSON.parse(metadataJson) as Metadata;
-  const choicesOf = new Map(metadata.enums?.map((list) => [list.id, list.values.map(({ stringValue }) => stringValue)]));
+  const choicesOf = new Map(
+    metadata.enums?.map((list) => [list.id, list.values.map(({ stringValue }) => stringValue)]),
+  );
   const tagsOf = new Map(functionFiles().flatMap((file) => [...tagsIn(file)]));
   return associate
     .map(({ id, functionName, sourceFileName }) => {

@@ -11,8 +11,9 @@ import { ratingsFor } from "../rate/ratingsFor.js";
 import type { Ratings } from "../ratings.js";
 import type { RulesInForce } from "../rule.js";
 import { CAUTIONS } from "../rules/cautions.js";
-import { type RuleFor, ruleFor } from "../rules/ruleFor.js";
+import { ruleFor } from "../rules/ruleFor.js";
 import { technologyOf } from "../rules/technologies.js";
+import type { Stages } from "./stages.js";
 
 /** The worked-out cells of a row of Parts. */
 export type WorkedOut = Pick<
@@ -28,14 +29,6 @@ export type WorkedOut = Pick<
   | "newType"
   | "look"
 >;
-
-/** Every stage of one row: what it says, the rule that holds, what is decided, the limits of the new part. */
-export type Stages = {
-  readonly part: Part;
-  readonly rule: RuleFor;
-  readonly decision: Decision;
-  readonly ratings: Ratings;
-};
 
 /**
  * The stages in turn for one row of Parts. A verdict or an action that stands in the row outranks what would be worked out.

@@ -1,0 +1,59 @@
+import type { Fact } from "../fact.js";
+import type { Part, Tolerance } from "../part.js";
+import { figures } from "../quantity/figures.js";
+import { writeTolerance } from "../quantity/tolerance.js";
+import { writeValue } from "../quantity/writeValue.js";
+import type { Stages } from "./stages.js";
+
+/** One link of the chain behind an answer: what it is about, what is said, and where that comes from. */
+export type Link = readonly [about: string, says: string, from: string];
+
+const WHENCE = {
+  line: "the list",
+  note: "a note of the list",
+  default: "a default",
+  bench: "the bench",
+  user: "you",
+} as const;
+
+const whence = ({ from, at, sure }: Fact<unknown>) =>
+  [WHENCE[from], at && at !== "you" ? `(${at})` : "", sure ?? ""].filter(Boolean).join(" ");
+
+function link<T>(about: string, fact: Fact<T> | null, write: (value: T) => string): readonly Link[] {
+  return fact === null ? [] : [[about, write(fact.value), whence(fact)]];
+}
+
+function facts(part: Part): readonly Link[] {
+  return [
+    ...link("value", part.value, (value) => writeValue(value, part.kind)),
+    ...link("tolerance", part.tolerance, (tolerance: Tolerance) => writeTolerance(tolerance)),
+    ...(part.kind === "resistor" ? link("watts", part.watts, (watts) => `${figures(watts)} W`) : []),
+    ...(part.kind === "resistor" ? [] : link("volts", part.volts, (volts) => `${figures(volts)} V`)),
+  ];
+}
+
+/**
+ * The chain of Facts and rule rows behind an answer: what was known and from where, which rows spoke, what was read, what
+ * was asked of the new part, and what was weighed and turned down.
+ *
+ * @example chainOf(stages)[0] // ["value", "470 k", "the list (line 1)"]
+ */
+export function chainOf({ part, rule, decision, ratings }: Stages): readonly Link[] {
+  const { classRow, roleRow } = rule;
+  const role: readonly Link[] =
+    roleRow.id === "general"
+      ? []
+      : [["use", `${roleRow.label}: ${roleRow.because}`, part.role ? whence(part.role) : ""]];
+  return [
+    ...facts(part),
+    ["type", `${classRow.label}: ${classRow.because}`, whence(part.className)],
+    ...role,
+    ["source of the rule", classRow.source, rule.decidedBy.action ?? ""],
+    ["how far to go", decision.policy, "the settings"],
+    ...decision.because.map((why): Link => ["decided", `${decision.action}: ${why}`, decision.rule]),
+    ...decision.toRead.map((test): Link => ["to read", test, `type ${classRow.id}`]),
+    ...ratings.because.map((why): Link => ["new part", why, rule.decidedBy.valueMode ?? ""]),
+    ...ratings.rejected.map(({ what, why }): Link => ["not", `${what}: ${why}`, ""]),
+    ...(ratings.choices ?? []).map((choice): Link => ["to choose", choice, ""]),
+  ];
+}

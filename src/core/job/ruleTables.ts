@@ -1,0 +1,95 @@
+import { cautionsOf } from "../decide/cautionsOf.js";
+import { idOfLabel } from "../present/typeNames.js";
+import { PartsError } from "../problem.js";
+import { writeTolerance } from "../quantity/tolerance.js";
+import type { RulesInForce } from "../rule.js";
+import { CAUTIONS } from "../rules/cautions.js";
+import { type RuleFor, ruleFor } from "../rules/ruleFor.js";
+import type { Cell } from "../table.js";
+import { typeNamed } from "./whatToFit.js";
+
+const shownColumns = [
+  "powerMode",
+  "ladder",
+  "valueMode",
+  "low",
+  "high",
+  "gate",
+  "series",
+  "leastVolts",
+  "wantVolts",
+  "keepBecomesTest",
+] as const;
+
+const COLUMN_WORDS: Readonly<Record<(typeof shownColumns)[number], string>> = {
+  powerMode: "watts by",
+  ladder: "ratings",
+  valueMode: "value by",
+  low: "lowest",
+  high: "highest",
+  gate: "limits",
+  series: "series",
+  leastVolts: "least volts",
+  wantVolts: "volts aimed at",
+  keepBecomesTest: "keep becomes test",
+};
+
+/** The rule for a type and a use, each by id or label. */
+function found(type: string, usedAs: string | null, inForce: RulesInForce): RuleFor {
+  const className = typeNamed(type, inForce.rules) ?? type;
+  const role = usedAs === null ? null : (idOfLabel(inForce.rules, "role", usedAs) ?? usedAs);
+  return ruleFor(inForce, className, role);
+}
+
+/**
+ * The rule that holds, as rows of column, what it says, and the row that decided it.
+ *
+ * @throws PartsError "unknown-name" for a type or use that no rule has.
+ * @example ruleTable("paper_wax", "line_to_chassis", DEFAULTS_IN_FORCE)[0] // ["action", "replace", "use line_to_chassis"]
+ */
+export function ruleTable(type: string, usedAs: string | null, inForce: RulesInForce): readonly (readonly Cell[])[] {
+  const rule = found(type, usedAs, inForce);
+  const by = (column: string) => rule.decidedBy[column] ?? "";
+  const columns = shownColumns.flatMap((column): Cell[][] =>
+    rule[column] === null ? [] : [[COLUMN_WORDS[column], rule[column] as Cell, by(column)]],
+  );
+  return [
+    ["action", rule.action, by("action")],
+    ["how far to go", rule.policy, "settings"],
+    ["types of new part", rule.technologies.join(", "), by("technologies")],
+    ...columns,
+    ["because", [rule.classRow.because, rule.roleRow.because].join("; "), "both rows"],
+    ["source", rule.classRow.source, `type ${rule.classRow.id}`],
+  ];
+}
+
+/**
+ * What to watch for with a part of a type in a use: rows of level and text, stops first.
+ *
+ * @throws PartsError "unknown-name" for a type or use that no rule has.
+ * @example cautionTable("fuse", null, DEFAULTS_IN_FORCE)[0] // ["stop", "Same current and same speed as documented."]
+ */
+export function cautionTable(type: string, usedAs: string | null, inForce: RulesInForce): readonly (readonly Cell[])[] {
+  return cautionsOf(found(type, usedAs, inForce), "replace").flatMap((id) => {
+    const caution = CAUTIONS.find((each) => each.id === id);
+    return caution ? [[caution.level, caution.text]] : [];
+  });
+}
+
+/**
+ * What stands in for a figure that a list leaves unsaid: watts and volts as numbers, a tolerance as text, null where the
+ * rule says nothing.
+ *
+ * @throws PartsError "unknown-name" for another figure, or a type that no rule has.
+ * @example unstatedFigure("carbon_comp", "tolerance", DEFAULTS_IN_FORCE) // "±20 %"
+ */
+export function unstatedFigure(type: string, figure: string, inForce: RulesInForce): Cell {
+  const { classRow } = found(type, null, inForce);
+  if (figure === "watts") return classRow.unstatedWatts;
+  if (figure === "volts") return classRow.unstatedVolts;
+  if (figure !== "tolerance") throw new PartsError("unknown-name", figure, "Ask for tolerance, watts or volts.");
+  const { unstatedLow, unstatedHigh } = classRow;
+  return unstatedLow === null || unstatedHigh === null
+    ? null
+    : writeTolerance({ minus: -unstatedLow, plus: unstatedHigh });
+}

@@ -1,0 +1,136 @@
+import { describe, expect, test } from "vitest";
+import {
+  chainOf,
+  complete,
+  DEFAULTS_IN_FORCE,
+  fitRow,
+  oneLine,
+  type RulesInForce,
+  ruleChanges,
+  useQuestion,
+  whatToFit,
+} from "../../../src/core/index.js";
+import { listed } from "../listed.js";
+
+const ask = (listed: string | number, more: { type?: string; usedAs?: string; volts?: number } = {}) =>
+  whatToFit({ listed, ...more, inForce: DEFAULTS_IN_FORCE });
+const row = (...asked: Parameters<typeof ask>) => fitRow(ask(...asked)[0]!, true);
+
+describe("what to fit for one line", () => {
+  // Common practice; the explanation of each stands in the rules.
+  test.each<[string, string | number, Parameters<typeof ask>[1], unknown[]]>([
+    [
+      "a line of a list",
+      "R7 470K 1/2W",
+      { usedAs: "plate load", volts: 250 },
+      ["test", "470 k", "±5 %", 1, 350, "Metal film"],
+    ],
+    ["a line without a name", ".05 mfd 400 V", {}, ["replace", "0.047 µF", "±10 %", "", 630, "Polyester film"]],
+    ["a bare value", "470K", {}, ["test", "470 k", "±5 %", 1, 350, "Metal film"]],
+    ["a bare number below 0.1 is farads", 4.7e-8, {}, ["replace", "0.047 µF", "±10 %", "", 630, "Polyester film"]],
+    [
+      "a type by its label",
+      "C1 .1 400V",
+      { type: "Moulded paper" },
+      ["replace", "0.1 µF", "±10 %", "", 630, "Polyester film"],
+    ],
+    [
+      "a use in words",
+      "C17 .01 400V",
+      { usedAs: "line to chassis" },
+      ["replace", "0.01 µF", "±20 %", "", 250, "Safety capacitor class Y (Y1/Y2)"],
+    ],
+    [
+      "no answer to compute",
+      "C4 .2 400V",
+      { type: "paper_wax", usedAs: "float_ground" },
+      ["replace", "choose", "", "", "", ""],
+    ],
+  ])("%s", (_why, line, more, cells) => {
+    expect(row(line, more).slice(0, 6)).toEqual(cells);
+  });
+
+  test("a can gives an answer for each of its sections", () => {
+    expect(ask("C30 20-20 mf 450V electrolytic").map(({ ratings }) => ratings.aim?.text)).toEqual(["22 µF", "22 µF"]);
+  });
+
+  test("the reason says that the rules are the defaults", () => {
+    expect(row("470K")[6]).toMatch(/by the default rules, policy trade$/);
+  });
+
+  test("what is neither a line nor a value, and a type or use that no rule has, are said", () => {
+    expect(() => ask("?")).toThrow(/Can't read/);
+    expect(() => ask("470K", { type: "papr" })).toThrow(/"papr" is not known/);
+    expect(() => ask("470K", { usedAs: "nowhere" })).toThrow(/"nowhere" is not known/);
+  });
+
+  test("one line that a restorer would write", () => {
+    expect(oneLine(ask("R7 470K 1/2W", { usedAs: "plate_load", volts: 250 })[0]!)).toBe(
+      "R7 470 k 1/2 W carbon composition resistor, plate load: composition drifts upward with age and heat; about half that get tested are out of tolerance; test; if it goes: 470 k ±5 % 1 W metal film, 350 V body; because it burns 0.133 W, 0.266 W at 50 % load",
+    );
+  });
+
+  test("the chain names where each fact comes from", () => {
+    const chain = chainOf(ask("R7 470K", {})[0]!);
+    expect(chain).toContainEqual(["value", "470 k", "the list (line 1)"]);
+    expect(chain).toContainEqual(["watts", "0.5 W", "a default (type carbon_comp)"]);
+  });
+});
+
+const whose = (id: string, inForce: RulesInForce = DEFAULTS_IN_FORCE) => ({ id, document: "factory", inForce });
+const paper = complete(listed({ kind: "capacitor", value: 1e-8, volts: 400 }), whose("HL-1"));
+const carbon = complete(listed({ value: 47e3 }), whose("HL-2"));
+const lamp = complete(listed({ kind: "lamp", printed: "No. 47" }), whose("HL-3"));
+
+describe("questions about use", () => {
+  test("are asked where the answer would change, and say what it would change", () => {
+    const question = useQuestion(paper, DEFAULTS_IN_FORCE);
+    const line = question?.choices.find(({ role }) => role === "line_to_chassis");
+    expect(line?.comesTo).toMatch(/class Y/);
+    expect(question?.choices.at(-1)).toMatchObject({ role: null, label: "don't know yet" });
+  });
+
+  test("are not asked where nothing would change, nor where the use is known", () => {
+    expect(useQuestion(lamp, DEFAULTS_IN_FORCE)).toBeNull();
+    const known = { ...paper, role: { value: "avc", from: "user", at: "you" } as const };
+    expect(useQuestion(known, DEFAULTS_IN_FORCE)).toBeNull();
+  });
+
+  test("stand once for all uses that come to the same", () => {
+    const outcomes =
+      useQuestion(paper, DEFAULTS_IN_FORCE)
+        ?.choices.slice(0, -1)
+        .map(({ comesTo }) => comesTo) ?? [];
+    expect(new Set(outcomes).size).toBe(outcomes.length);
+  });
+});
+
+describe("a rule edited", () => {
+  const edited = (scope: "class" | "role", id: string, change: object): RulesInForce => ({
+    ...DEFAULTS_IN_FORCE,
+    rules: DEFAULTS_IN_FORCE.rules.map((rule) =>
+      rule.scope === scope && rule.id === id ? { ...rule, ...change } : rule,
+    ),
+  });
+
+  test("changes only parts of its type, before and after in words", () => {
+    const after = edited("class", "paper_wax", { technologies: ["polypropylene"] });
+    expect(ruleChanges([paper, carbon, lamp], DEFAULTS_IN_FORCE, after)).toEqual([
+      {
+        part: "HL-1",
+        before: "replace: 0.01 µF ±10 % polyester film, 630 V",
+        after: "replace: 0.01 µF ±10 % polypropylene film, 630 V",
+      },
+    ]);
+  });
+
+  test("of a use that no part has changes nothing", () => {
+    const after = edited("role", "buffer", { action: { trade: "keep", conservator: "keep", overhaul: "keep" } });
+    expect(ruleChanges([paper, carbon, lamp], DEFAULTS_IN_FORCE, after)).toEqual([]);
+  });
+
+  test("a setting changes all that rest on it", () => {
+    const after = { ...DEFAULTS_IN_FORCE, settings: { ...DEFAULTS_IN_FORCE.settings, unknown_power_steps: 0 } };
+    expect(ruleChanges([paper, carbon, lamp], DEFAULTS_IN_FORCE, after).map(({ part }) => part)).toEqual(["HL-2"]);
+  });
+});

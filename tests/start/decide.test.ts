@@ -2,8 +2,9 @@ import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
 import { DEFAULTS_IN_FORCE } from "../../src/core/index.js";
+import type { Answer } from "../../src/start/cases/answer.js";
 import { casesOf } from "../../src/start/cases/case.js";
-import { type Answer, decideCase } from "../../src/start/cases/decideCase.js";
+import { decideCase } from "../../src/start/cases/decideCase.js";
 
 const fixtures = casesOf(readFileSync(path.join(import.meta.dirname, "fixtures/cases.json"), "utf8"));
 const answer = (id: string, from = fixtures): Answer =>
@@ -96,7 +97,7 @@ describe.skipIf(!present)("the worked cases beside the project", () => {
     ["K31", { value: "ask", technology: ["y_class"] }],
     ["K33", { action: "replace", value: 1.6, volts: 250 }],
     ["K35", { action: "replace", verdict: "OUT" }],
-    ["K39", { action: "replace", value: 4.7e-8, volts: 630 }],
+    ["K39", { value: 4.7e-8, volts: 630, quantity: 14, pickAlone: "B", pickIfOrdersExist: "A" }],
   ])("%s", (id, expected) => {
     expect(shared(id)).toMatchObject(expected);
   });

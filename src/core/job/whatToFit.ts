@@ -14,7 +14,7 @@ import { type Stages, stagesOfPart } from "./stages.js";
  * One part asked about: its line of a list or its value, and what is known besides. A type is an id, a label or an
  * unmistakable piece of one; a use may also be said in the words of a list.
  */
-export type Asked = {
+export type PartAsked = {
   readonly listed: string | number;
   readonly type?: string | null;
   readonly usedAs?: string | null;
@@ -101,7 +101,7 @@ function bareValue(printed: string, value: number, kind: Kind): ListedPart {
  * that no rule has.
  * @example whatToFit({ listed: "R7 470K 1/2W", inForce: DEFAULTS_IN_FORCE })[0]?.ratings.aim?.text // "470 k"
  */
-export function whatToFit({ listed, type, usedAs, volts, inForce }: Asked): readonly Stages[] {
+export function whatToFit({ listed, type, usedAs, volts, inForce }: PartAsked): readonly Stages[] {
   const className = typeNamed(type, inForce.rules);
   const kind = inForce.rules.find((rule) => rule.scope === "class" && rule.id === className)?.kind ?? null;
   const place = { ...UNKNOWN_PLACE, volts: volts ?? null };

@@ -1,6 +1,8 @@
 import type { Kind } from "../part.js";
 import { PartsError } from "../problem.js";
 import type { Action, Policy, Rule, RulesInForce } from "../rule.js";
+import { defaultRules } from "./defaultRules.js";
+import { withSettings } from "./settingColumns.js";
 import { technologyOf } from "./technologies.js";
 
 /** The columns that a role may take over from the class. */
@@ -39,9 +41,14 @@ export function rowName(row: Rule): string {
   return `${row.scope === "class" ? "type" : "use"} ${row.id}`;
 }
 
-function rowOf(rules: readonly Rule[], scope: Rule["scope"], id: string): Rule {
-  const found = rules.find((rule) => rule.scope === scope && rule.id === id);
-  if (found) return found;
+/** What stands where a default row is switched off: a type nobody knows, no special duty. */
+const WHERE_OFF = { class: "unknown", role: "general" } as const;
+
+function rowOf({ rules, settings }: RulesInForce, scope: Rule["scope"], id: string): Rule {
+  const named = (rows: readonly Rule[], wanted: string) =>
+    rows.find((rule) => rule.scope === scope && rule.id === wanted);
+  const found = named(rules, id) ?? (named(defaultRules(), id) && named(defaultRules(), WHERE_OFF[scope]));
+  if (found) return withSettings(found, settings);
   const wanted = scope === "class" ? "Use a type from the sheet Rules." : "Use a use from the sheet Rules.";
   throw new PartsError("unknown-name", id, wanted);
 }
@@ -80,13 +87,15 @@ function merged(classRow: Rule, roleRow: Rule, mute: (column: string) => boolean
  * of part are passed over. Cans, blocks and networks are split before they come here: each section has its own role.
  *
  * @param inForce The rules and settings in force; the setting `policy` picks the action.
- * @param className Id of a class row; problem `unknown-name` where no such row stands.
+ * A default row that is switched off leaves `unknown` (ask) or `general`; figures of default rows follow the settings.
+ *
+ * @param className Id of a class row; problem `unknown-name` where there never was such a row.
  * @param role Id of a role row; null means no special duty.
  * @example ruleFor(DEFAULTS_IN_FORCE, "paper_wax", "line_to_chassis").technologies // ["y_class"]
  */
 export function ruleFor(inForce: RulesInForce, className: string, role: string | null): RuleFor {
-  const classRow = rowOf(inForce.rules, "class", className);
-  const roleRow = rowOf(inForce.rules, "role", role ?? "general");
+  const classRow = rowOf(inForce, "class", className);
+  const roleRow = rowOf(inForce, "role", role ?? "general");
   const policy = inForce.settings.policy as Policy;
   const safety = safetyOf(roleRow, classRow.kind);
   const foreign = safety === null && demandsSafety(roleRow);

@@ -21,10 +21,9 @@ function controls(span: Span): readonly number[] {
   return within(decades.flat(), span);
 }
 
-/** Whether a technology is made as closely spaced as a rule's series asks: carbon film ends at E24 where E96 is wanted. */
+/** Whether a technology is made in a rule's series: where E96 is asked, carbon film ends at E24. */
 export function reachesSeries(ruled: string | null, technology: Technology): boolean {
-  const asked = FINER.indexOf(ruled as (typeof FINER)[number]);
-  return technology.kind !== "resistor" || asked <= FINER.indexOf(technology.finest as (typeof FINER)[number]);
+  return technology.kind !== "resistor" || ruled !== "E96" || technology.finest === "E96";
 }
 
 /**

@@ -10,11 +10,10 @@ import {
   ratingsFor,
   ruleFor,
 } from "../../core/index.js";
+import type { Answer } from "./answer.js";
 import type { Case } from "./case.js";
 import { type Laid, layOut } from "./layOut.js";
-
-/** One answer as it is printed: base units, ratios, ids of the rules' tables. */
-export type Answer = Readonly<Record<string, unknown>>;
+import { orderOf } from "./orderCase.js";
 
 type Decided = { readonly laid: Laid; readonly decision: Decision; readonly ratings: Ratings };
 
@@ -76,6 +75,7 @@ export function decideCase(one: Case, defaults: RulesInForce): Answer {
     verdict: top.decision.verdict === null ? null : VERDICTS[top.decision.verdict],
     drift: top.decision.drift,
     ...fitted(decided),
+    ...orderOf(one),
     technology: unique(
       decided.flatMap(({ ratings }) => [
         ...(ratings.aim?.pieces ?? []).map((piece) => piece.technology),

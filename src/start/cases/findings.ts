@@ -3,7 +3,7 @@ import type { Case } from "./case.js";
 
 /** What is seen, heard or smelt, as a case's context or condition says it. */
 const BAD =
-  /crack(ed|s)?\b|burn(t|ed)|charred|swollen|bulg|corro|green|crackl|nois[ey]|leak(y|ing)|seep|crust|blown|broken|dead spot|intermittent|erratic|frayed|shorted|\bshort\b|\bopen\b/i;
+  /crack(ed|s)?\b|burn(t|ed)|charred|swollen|bulg|corro|green|crackl|nois[ey]|leak(y|ing)|seep|crust|blown|broken|dead spot|intermittent|erratic|frayed|shorted|(reads?|is|to) (a )?short\b|\bopen\b/i;
 const GOOD = /tests? (good|ok)|works|reads (true|good)|sound\b/i;
 const DENIED = /\b(no|not|without|never)\b[^.;,]{0,20}$/i;
 

@@ -3,6 +3,7 @@ import {
   decodeBands,
   diodeFinding,
   type Finding,
+  fuseSays,
   type GivenLimits,
   type Kind,
   type ListedPart,
@@ -75,7 +76,7 @@ function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce:
     name: piece.name,
     part,
     place: placeOf(piece, figure),
-    readings: readingsOf(given, piece.kind, figure),
+    readings: readingsOf(one, given, piece.kind, figure),
     findings: piece.name === null || index === 0 ? [...findingsOf(one), ...diodeFindings(one, figure)] : [],
     limits: { insulationOhms: figure("insulationLimit"), esrOhms: figure("esrLimit"), leakAmps: figure("leakLimit") },
     stock: stockOf(given, piece.kind),
@@ -97,6 +98,7 @@ function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figure): Li
   const tc = given.rest.tc ?? given.rest.tempco ?? given.rest.temperatureCoefficient;
   return {
     ...line,
+    printed: piece.kind === "fuse" ? fuseLine(line.printed, given) : line.printed,
     kind: piece.kind,
     value: piece.nominal ?? (isPiece ? null : (colours?.value ?? figure("nominal") ?? line.value)),
     tolerance: toleranceOf(given) ?? colours?.tolerance ?? line.tolerance,
@@ -107,6 +109,12 @@ function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figure): Li
     sections: null,
     inner: null,
   };
+}
+
+/** A fuse's line with the amperes and speed that the case gives beside it. */
+function fuseLine(printed: string, { figures, rest }: Given): string {
+  const amps = figures.get("amps")?.[0];
+  return fuseSays(printed).amps === null && amps !== undefined ? `${printed} ${amps} A ${rest.speed ?? ""}` : printed;
 }
 
 function toleranceOf(given: Given): Tolerance | null {
@@ -165,9 +173,17 @@ function stockOf(given: Given, kind: Kind): readonly number[] | null {
   return list ? list.map((value) => (kind === "capacitor" ? asFarads(value)! : value)) : null;
 }
 
-function readingsOf(given: Given, kind: Kind, figure: Figure): readonly Reading[] {
+/** Whether a reading was taken in place, by its flag or, without one, by the words of the context. */
+function takenInPlace({ context = "" }: Case, { rest }: Given): boolean {
+  const flag = rest.inCircuit ?? rest.inPlace ?? (typeof rest.lifted === "boolean" ? !rest.lifted : null);
+  return typeof flag === "boolean" ? flag : /not lifted|in circuit|in place/i.test(context);
+}
+
+const STATES: Readonly<Record<string, number>> = { open: Number.POSITIVE_INFINITY, short: 0, shorted: 0 };
+
+function readingsOf(one: Case, given: Given, kind: Kind, figure: Figure): readonly Reading[] {
   const accuracy = figure("accuracy");
-  const inPlace = given.rest.inCircuit === true || given.rest.inPlace === true || given.rest.lifted === false;
+  const inPlace = takenInPlace(one, given);
   const reading = (quantity: Reading["quantity"], value: number | null): readonly Reading[] =>
     value === null ? [] : [{ quantity, value, inPlace, accuracy }];
   const own = kind === "capacitor" ? "capacitance" : "resistance";
@@ -176,6 +192,6 @@ function readingsOf(given: Given, kind: Kind, figure: Figure): readonly Reading[
     ...reading("insulation", figure("insulation")),
     ...reading("leakage", figure("leakage")),
     ...reading("ESR", figure("esr")),
-    ...(given.rest.reading === "open" ? reading("resistance", Number.POSITIVE_INFINITY) : []),
+    ...reading("resistance", STATES[String(given.rest.reading)] ?? null),
   ];
 }

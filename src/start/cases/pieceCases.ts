@@ -20,7 +20,7 @@ const LOW_VOLTS = 50;
 const asFarads = (number: number) => (number > LARGEST_FARADS ? number / 1e6 : number);
 
 const numberAt = (row: unknown, index: number, ...names: readonly RegExp[]): number | null => {
-  if (Array.isArray(row)) return typeof row[index] === "number" ? (row[index] as number) : null;
+  if (Array.isArray(row)) return (row.filter((cell) => typeof cell === "number") as number[])[index] ?? null;
   const found = Object.entries((row ?? {}) as object).find(([key]) => names.some((name) => name.test(key)));
   return typeof found?.[1] === "number" ? found[1] : null;
 };
@@ -64,9 +64,11 @@ function faradSection(row: unknown, index: number, one: Case): PieceCase {
 
 /** An element of a printed network: R or C and its value. */
 function element(row: unknown, index: number, one: Case): PieceCase {
-  const [letter, value] = Array.isArray(row) ? row : [];
-  const kind = letter === "R" ? "resistor" : "capacitor";
-  const nominal = typeof value === "number" ? value : null;
+  const letter = Array.isArray(row)
+    ? row[0]
+    : Object.values((row ?? {}) as object).find((cell) => typeof cell === "string");
+  const kind = /^r/i.test(String(letter)) ? "resistor" : "capacitor";
+  const nominal = numberAt(row, 0, /value|nominal|ohm|farad/i);
   const className = pieceClass(one.cls, { kind, value: nominal, volts: null });
   return { name: `element ${index + 1}`, kind, className, role: null, nominal, ratedVolts: null, amps: null };
 }

@@ -52,6 +52,22 @@ describe("the rule that holds for a part", () => {
     expect(cautions).toEqual(expect.arrayContaining(["polarity", "warmup_peak", "first_filter_limit"]));
   });
 
+  test("a row switched off leaves the question, or no special duty", () => {
+    const without = (id: string) => ({
+      ...DEFAULTS_IN_FORCE,
+      rules: DEFAULTS_IN_FORCE.rules.filter((rule) => rule.id !== id),
+    });
+    expect(ruleFor(without("paper_wax"), "paper_wax", null).action).toBe("ask");
+    expect(ruleFor(without("line_to_chassis"), "paper_wax", "line_to_chassis").technologies[0]).toBe("polyester");
+  });
+
+  test("a setting moves the figure of a default row, and an edited row outranks the setting", () => {
+    const settings = { ...DEFAULTS_IN_FORCE.settings, elec_later_excess_pct: 50 };
+    expect(ruleFor({ ...DEFAULTS_IN_FORCE, settings }, "elec_single", "later_filter").high).toBe(0.5);
+    const rules = DEFAULTS_IN_FORCE.rules.map((rule) => (rule.id === "later_filter" ? { ...rule, high: 0.8 } : rule));
+    expect(ruleFor({ rules, settings }, "elec_single", "later_filter").high).toBe(0.8);
+  });
+
   test("a type or a use that no row names is said, with what would work", () => {
     expect(() => ruleFor(DEFAULTS_IN_FORCE, "papr", null)).toThrow(/"papr" is not known/);
     expect(() => ruleFor(DEFAULTS_IN_FORCE, "paper_wax", "nowhere")).toThrow(/"nowhere" is not known/);

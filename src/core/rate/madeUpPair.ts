@@ -4,7 +4,6 @@ import { type Network, networkValue, withValues } from "../compose/network.js";
 import { writeNetwork } from "../compose/networkText.js";
 import { stockOf } from "../compose/stock.js";
 import type { Span, Tolerance } from "../part.js";
-import { inSpan } from "../quantity/inSpan.js";
 import { nearest } from "../quantity/nearest.js";
 import { SERIES } from "../quantity/series.js";
 import type { Aim } from "../ratings.js";
@@ -21,7 +20,7 @@ export type PairFound = { readonly aim: Aim; readonly value: number; readonly ot
 /** A piece below this share of the whole does no more than its partner's tolerance. */
 const LEAST_SHARE = 0.01;
 /** Pairs weighed, and how much an uneven pair and a value outside E12 count against exactness. Own choice. */
-const WEIGHED = 60;
+const WEIGHED = 24;
 const UNEVEN = 0.02;
 const RARE = 0.01;
 const OTHERS = 3;
@@ -41,25 +40,34 @@ export function madeUpPair(need: Need, technology: Technology): PairFound | null
   const values = pieceValues(need, technology, wanted);
   const strict = need.rule.gate === "contained" && old !== null;
   for (const ratio of strict ? technology.tolerances : [null]) {
-    const tolerance = ratio === null ? null : { minus: ratio, plus: ratio };
+    const limits = ratio === null ? window : narrowed(window, old!, ratio);
+    if (limits.min > limits.max) continue;
     const { found } = makeUp({
       kind,
       wanted,
-      window: widened(strict ? old : window),
-      stock: stockOf(values, { tolerance }),
+      window: limits,
+      stock: stockOf(values),
       leastParts: 2,
       mostParts: 2,
       only: kind === "resistor" ? "series" : "parallel",
       list: WEIGHED,
     });
-    const serving = found.filter(({ value }) => inSpan(value, window)).sort((a, b) => badness(a) - badness(b));
+    const serving = [...found].sort((a, b) => badness(a) - badness(b));
+    const tolerance = ratio === null ? null : { minus: ratio, plus: ratio };
     if (serving[0]) return pairOf(serving, need, technology, tolerance);
   }
   return null;
 }
 
-/** Limits met to the last digit are met, whatever rounding does to sums. */
-const widened = ({ min, max }: Span): Span => ({ min: min * (1 - 1e-9), max: max * (1 + 1e-9) });
+/**
+ * What a sum of pieces of one tolerance may nominally be, so that it stays in the old limits with all of them at one end.
+ * Limits met to the last digit are met, whatever rounding does to sums.
+ */
+function narrowed(window: Span, old: Span, ratio: number): Span {
+  const min = Math.max(window.min, old.min / (1 - ratio));
+  const max = Math.min(window.max, old.max / (1 + ratio));
+  return { min: min * (1 - 1e-9), max: max * (1 + 1e-9) };
+}
 
 function pieceValues(need: Need, technology: Technology, wanted: number): readonly number[] {
   if (need.stock) return need.stock;

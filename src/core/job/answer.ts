@@ -24,5 +24,20 @@ export function answer(head: string, heads: readonly Cell[], cells: readonly Cel
   }
   const row = rowsOf(PARTS_SHEET, { heads: heads.map((each) => String(each ?? "")), rows: [cells] })[0]!;
   if (row.designator === null && row.value === null && row.printed === null) return null;
-  return workOut(row, rulesOfText(row.rules))[key as keyof WorkedOut];
+  return ruledOrTyped(row)[key as keyof WorkedOut];
+}
+
+/** Rows worked out before, by all that was given: each row is asked for once a column. Forgotten when there are many. */
+const memo = new Map<string, WorkedOut>();
+const MOST = 5000;
+
+/** What the rules say of a row, worked out once; worked out anew where a verdict or an action of it is the user's. */
+function ruledOrTyped(row: PartsRow): WorkedOut {
+  const given = Object.entries(row).filter(([key]) => !PARTS_SHEET.columns[key as keyof PartsRow].live);
+  const name = JSON.stringify(given);
+  const ruled = memo.get(name) ?? workOut({ ...row, verdict: null, action: null }, rulesOfText(row.rules));
+  if (memo.size >= MOST) memo.clear();
+  memo.set(name, ruled);
+  const isTheirs = (key: "verdict" | "action") => row[key] !== null && row[key] !== ruled[key];
+  return isTheirs("verdict") || isTheirs("action") ? workOut(row, rulesOfText(row.rules)) : ruled;
 }

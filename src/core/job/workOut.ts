@@ -31,7 +31,8 @@ export type WorkedOut = Pick<
 >;
 
 /**
- * The stages in turn for one row of Parts. A verdict or an action that stands in the row outranks what would be worked out.
+ * The stages in turn for one row of Parts. A verdict or an action in the row that is not what the stages say is the user's,
+ * and outranks them.
  *
  * @throws PartsError "unreadable" where a figure of the row is none, "unknown-name" for a type or use that no rule has.
  */
@@ -39,10 +40,20 @@ export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
   const part = partOfRow(row, inForce.rules);
   const rule = ruleFor(inForce, part.className.value, part.role?.value ?? null);
   const place = placeOf(row);
-  const found = decide(part, rule, inForce.settings, { place, ...evidenceOf(row, part) });
-  const action = row.action as Decision["action"] | null;
-  const decision = action === null || action === found.action ? found : { ...found, action };
+  const readings = row.reading === null ? [] : [benchReading(row, part)];
+  const read = decide(part, rule, inForce.settings, { place, readings });
+  const typed = row.verdict === null || row.verdict === read.verdict ? null : foundBy(row.verdict);
+  const found = typed
+    ? decide(part, rule, inForce.settings, { place, readings: typed.bad ? readings : [], findings: [typed] })
+    : read;
+  const action = (row.action ?? found.action) as Decision["action"];
+  const decision = action === found.action ? found : { ...found, action };
   return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place }) };
+}
+
+/** A verdict of the user's as what he found; null for one that is neither good nor bad. */
+function foundBy(verdict: string): Finding | null {
+  return /good|bad/.test(verdict) ? { text: `found ${verdict}`, bad: verdict.includes("bad") } : null;
 }
 
 const placeOf = ({ voltsThere, ampsThere }: PartsRow): Place => ({
@@ -50,14 +61,6 @@ const placeOf = ({ voltsThere, ampsThere }: PartsRow): Place => ({
   volts: voltsThere,
   amps: ampsThere,
 });
-
-/** A verdict in the row that is not what the reading says is the user's own finding. */
-function evidenceOf(row: PartsRow, part: Part): { readings: readonly Reading[]; findings: readonly Finding[] } {
-  const readings = row.reading === null ? [] : [benchReading(row, part)];
-  const typed = row.verdict;
-  if (typed !== "good" && typed !== "bad") return { readings, findings: [] };
-  return { readings: typed === "bad" ? readings : [], findings: [{ text: `found ${typed}`, bad: typed === "bad" }] };
-}
 
 function benchReading(row: PartsRow, part: Part): Reading {
   const { state, measured, value } = readReading(row.reading ?? "", row.value, part.kind);

@@ -18,6 +18,7 @@ export const RESISTOR_CLUES: readonly Clue[] = [
     id: "thermistor",
     kinds: R,
     words: /thermistor|\bntc\b|inrush|surge limiter|carbide|varistor|\bvdr\b/,
+    when: ({ part }) => part.construction !== "wirewound",
     sure: "sure",
     why: stated,
   },

@@ -1,4 +1,5 @@
 import type { Kind } from "../../part.js";
+import type { Meaning } from "../words/phrases.js";
 import type { Words } from "../words/words.js";
 
 /** The class letters of designators: IEEE 200-1975 and the habits of British and German lists (common practice). */
@@ -55,8 +56,9 @@ function corrected(kind: Kind, nouns: readonly Noun[]): Kind {
 
 function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading: Words | null): Kind {
   const named = nouns.find((noun) => noun.value === "thermistor" || noun.value === "potentiometer");
-  if (named) return named.value as Kind;
-  const hasTaper = words.some((text) => text.meanings.some((meaning) => meaning.field === "taper"));
+  const isWound = words.some((text) => text.meanings.some((meaning) => meaning.value === "wirewound"));
+  if (named && !(named.value === "thermistor" && isWound)) return named.value as Kind;
+  const hasTaper = words.some((text) => text.meanings.some((meaning) => isTaper(text, meaning)));
   const isVariable = words.some((text) =>
     text.meanings.some((m) => m.field === "mark" && m.value === "variable" && !isSlider(text)),
   );
@@ -66,6 +68,13 @@ function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading
   const underControls =
     heading?.meanings.some((meaning) => meaning.value === "potentiometer" && meaning.from === 0) ?? false;
   return hasTaper || isVariable || turns || underControls ? "potentiometer" : "resistor";
+}
+
+/** "audio" is a taper where it stands by itself; beside another word ("first audio", "audio output") it names a stage. */
+function isTaper({ tokens }: Words, { field, from, to }: Meaning): boolean {
+  if (field !== "taper") return false;
+  const isBareAudio = to - from === 1 && tokens[from]!.key === "audio";
+  return !isBareAudio || (tokens[from - 1]?.type !== "word" && tokens[to]?.type !== "word");
 }
 
 /** An adjustable power resistor with a sliding band is still a resistor. */

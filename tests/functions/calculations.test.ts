@@ -101,6 +101,20 @@ test.each([
     'LUG.IN_PLACE_TELLS("capacitance", "0.2 uF", "0.08 uF", "0.12 uF") -> {"says nothing in place", "parallel capacitors only raise it: a low reading convicts, a high or true one proves nothing"}',
     "neighbours raise capacitance",
   ],
+  ["LUG.ORDER_QTY(7, 9) -> {0, 0}", "enough at hand"],
+  ["LUG.ORDER_QTY({7; ; 11}, , , , 10, 10) -> {10, 10; , ; 20, 20}", "down a column of an existing sheet"],
+  ["LUG.ORDER_QTY(7, , , 2.5) -> #VALUE!", "no half pieces in a pack"],
+  ["LUG.PACK_COST(8, 0.3) -> {2.4, 8, 8}", "one price"],
+  ["LUG.PACK_COST(12, {1, 1.5; 5, 1.2}, 5) -> {4.5, 3, 15}", "packs of five"],
+  ["LUG.PACK_COST(8, 0.3, 1, 1, 1, 5) -> #N/A", "more than there are"],
+  ['LUG.PACK_COST(8, {"", ""}) -> #N/A', "no price"],
+  [
+    'LUG.BODY_FITS("19 mm", "8 mm", "38 mm", "8.5 mm", "0.5 mm") -> {FALSE, 0.018, -0.0005}',
+    "sleeving makes it too tight",
+  ],
+  ["LUG.LAMP(1) -> #VALUE!", "no such lamp"],
+  ['LUG.CAN_SECTIONS("A 40 mf 450 V, B 20 mf 25 V") -> {"A", 0.00004, 450; "B", 0.00002, 25}', "letters as printed"],
+  ['LUG.CAN_SECTIONS("hello") -> #VALUE!', "no can"],
 ])("%s: %s", (example) => {
   const { found, gives } = answer(example);
   expect(found).toEqual(gives);

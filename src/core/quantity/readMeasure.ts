@@ -1,6 +1,6 @@
 import { PartsError } from "../problem.js";
 import { scanNumber } from "./notation/number.js";
-import { type Measure, unitNamed } from "./notation/units.js";
+import { type Measure, type Unit, unitNamed } from "./notation/units.js";
 
 /** How each measure is written, for the message when it can't be read. */
 const LIKE: Readonly<Record<Measure, string>> = {
@@ -15,6 +15,12 @@ const LIKE: Readonly<Record<Measure, string>> = {
   ratio: "0.1 or 10 %",
 };
 
+/** Where a length is asked for, mm is no micromicrofarad and m no million. */
+const LENGTHS: Readonly<Record<string, Unit>> = {
+  m: { measure: "metre", factor: 1 },
+  mm: { measure: "metre", factor: 1e-3 },
+};
+
 /**
  * A rating that a text says, in base units: watts, volts, amperes, hertz, metres, or a ratio.
  *
@@ -27,7 +33,7 @@ export function readMeasure(text: string, measure: Measure): number {
   const plain = trimmed.replace(/^[-+−]\s*/, "");
   const number = scanNumber(plain, 0);
   const word = number ? plain.slice(number.end).trim() : "";
-  const unit = word === "" ? { measure, factor: 1 } : unitNamed(word);
+  const unit = word === "" ? { measure, factor: 1 } : (measure === "metre" && LENGTHS[word]) || unitNamed(word);
   if (!number || !unit || (unit.measure !== null && unit.measure !== measure)) {
     throw new PartsError("unreadable", text, `Write it like ${LIKE[measure]}.`);
   }

@@ -12,6 +12,7 @@ describe("a rating as people write it", () => {
     ["50 ma", "ampere", 0.05, "old writing of milliamperes"],
     ["10 %", "ratio", 0.1, "a ratio in percent"],
     ["-6.3", "volt", -6.3, "a negative bias"],
+    ["19 mm", "metre", 0.019, "millimetres, not micromicrofarads"],
     ["3/8 in", "metre", 0.009525, "a body's diameter: 0.375 x 25.4 mm"],
   ] as const)("%s in %s is %d: %s", (...[text, measure, found]) => expect(readMeasure(text, measure)).toBe(found));
 

@@ -84,9 +84,10 @@ const emptied = () => Object.fromEntries(Object.keys(OFFERS_SHEET.columns).map((
 
 /** What is different about an offer since the last list, in words; "" where nothing that matters is. */
 function changeOf(old: OffersRow, fresh: OffersRow): string {
-  const price = (row: OffersRow) => Number.parseFloat(row.prices ?? "");
+  const price = (row: OffersRow) => Number.parseFloat(row.prices ?? "") / (row.pack ?? 1);
   const words = [
     fresh.status !== old.status && fresh.status === "discontinued" && "no longer made",
+    fresh.status !== old.status && fresh.status === "last-time-buy" && "last chance to buy",
     fresh.status !== old.status && fresh.status === "out-of-stock" && "out of stock",
     fresh.status !== old.status && fresh.status === "in-stock" && "to be had again",
     price(fresh) > price(old) && `dearer: was ${old.prices}`,

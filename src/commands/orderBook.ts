@@ -15,6 +15,9 @@ import { isTheirs } from "./fill.js";
 import type { ViewRow } from "./openSheet.js";
 import { isBought } from "./overview.js";
 
+/** What one's own drawers are called where their rows don't say. */
+const OWN = "On hand";
+
 /** A part that can't be brought to the vendors, and why. */
 export type NotAsked = { readonly row: PartsRow; readonly why: string };
 
@@ -36,11 +39,16 @@ function isWanted(book: Book, row: PartsRow): boolean {
   return isBought(row) && state === "open" && row.fitted === null && (row.came ?? 0) === 0 && !onTheWay;
 }
 
-/** The offers that can be read; a row that can't is passed over, for it says so in its own "unclear" cell. */
+/**
+ * The offers that can be read; a row that can't is passed over, for it says so in its own "unclear" cell. What is on hand
+ * costs nothing.
+ */
 export function offersOf(book: Book): readonly Offer[] {
+  const own = new Set<unknown>(valuesOf(book.onHand));
   return offerRows(book).flatMap((row) => {
     try {
-      return [offerOfRow(row)];
+      if (!own.has(row)) return [offerOfRow(row)];
+      return [{ ...offerOfRow({ ...row, vendor: row.vendor ?? OWN }), breaks: [[1, 0] as const] }];
     } catch (error) {
       if (error instanceof PartsError) return [];
       throw error;

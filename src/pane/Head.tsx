@@ -48,8 +48,12 @@ export function Head({ set, overview, shown, go }: HeadProps) {
     <header className={styles.head}>
       <div className={styles.line}>
         <h1 className={styles.name}>{set?.name ?? "Underchassis"}</h1>
-        {set && <Button onClick={() => go("set")}>Set card</Button>}
-        <Button appearance="subtle" onClick={() => go("functions")}>
+        {set && (
+          <Button size="small" onClick={() => go("set")}>
+            Set card
+          </Button>
+        )}
+        <Button size="small" appearance="subtle" onClick={() => go("functions")}>
           Functions
         </Button>
       </div>

@@ -3,5 +3,7 @@ export type ListedFunction = {
   readonly id: string;
   readonly description?: string;
   readonly helpUrl?: string;
+  /** A call and what it gives: `LUG.NAME(...) -> answer`. */
+  readonly example?: string;
   readonly parameters: readonly { readonly name: string; readonly description?: string; readonly optional?: boolean }[];
 };

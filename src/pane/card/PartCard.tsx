@@ -27,10 +27,15 @@ export function PartCard(props: {
   return (
     <Stack title={title} isCard>
       <dl className={styles.lines}>
-        <Line name="was" value={figuresOf(row)} quiet={`${row.printed ?? ""}${whence(row)}`} />
+        <Line
+          name="was"
+          value={figuresOf({ ...row, type: null })}
+          then={row.type}
+          quiet={`${row.printed ?? ""}${whence(row)}`}
+        />
         {row.found && <Line name="found" value={row.found} quiet="in the set, in place of what the list says" />}
         <Line name="measured" value={measuredText(row)} quiet={row.verdict ?? ""} />
-        <Line name="will be" value={newFigures(row)} quiet="">
+        <Line name="will be" value={newFigures({ ...row, newType: null })} then={row.newType} quiet="">
           <ActionMark action={row.action} />
         </Line>
         <Line name="because" value={null} quiet={row.because ?? "nothing says yet what to do"} />
@@ -41,7 +46,13 @@ export function PartCard(props: {
   );
 }
 
-function Line(props: { name: string; value: string | null; quiet: string; children?: ReactNode }) {
+function Line(props: {
+  name: string;
+  value: string | null;
+  then?: string | null;
+  quiet: string;
+  children?: ReactNode;
+}) {
   const styles = useStyles();
   return (
     <>
@@ -49,6 +60,7 @@ function Line(props: { name: string; value: string | null; quiet: string; childr
       <dd className={styles.said}>
         {props.children}
         {props.value && <div className={styles.value}>{props.value}</div>}
+        {props.then && <div>{props.then}</div>}
         {props.quiet && <div className={props.value ? styles.quiet : undefined}>{props.quiet}</div>}
       </dd>
     </>

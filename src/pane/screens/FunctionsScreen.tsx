@@ -53,7 +53,7 @@ function FunctionEntry({ listed }: { listed: ListedFunction }) {
   const example = exampleOf(listed);
   const put = async () => {
     if (example === null) return;
-    const step = await insertFormulaStep(host, example);
+    const step = await insertFormulaStep(host, `=${example.call}`);
     if (step.overwrites.length > 0) say({ kind: "problem", text: "That cell holds something. Select an empty one." });
     else await run(step);
   };
@@ -69,14 +69,20 @@ function FunctionEntry({ listed }: { listed: ListedFunction }) {
           </li>
         ))}
       </ul>
-      {example && <code>{example}</code>}
+      {example && (
+        <span>
+          <code>={example.call}</code> gives {example.gives}
+        </span>
+      )}
       {example && <Button onClick={() => void put()}>Put into the selected cell</Button>}
     </li>
   );
 }
 
-const EXAMPLE = /(=\s*LUG\.[A-Z_]+\([^\n]*\))/;
-
-const exampleOf = ({ description }: ListedFunction) => EXAMPLE.exec(description ?? "")?.[1] ?? null;
+/** The call and the answer of a function's example. */
+function exampleOf({ example }: ListedFunction): { readonly call: string; readonly gives: string } | null {
+  const [call, gives] = example?.split(" -> ") ?? [];
+  return call && gives ? { call, gives } : null;
+}
 
 const firstLine = ({ description }: ListedFunction) => (description ?? "").split("\n")[0];

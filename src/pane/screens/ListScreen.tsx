@@ -87,7 +87,7 @@ function Understood(props: { lines: readonly SourceLine[]; back: () => void; don
       ) : (
         <>
           <Field label="M means" hint="Before about 1940 often thousand; where MEG is printed too, thousand">
-            <RadioGroup layout="horizontal" value={capitalM ?? "list"} onChange={(_, { value }) => setM(asM(value))}>
+            <RadioGroup value={capitalM ?? "list"} onChange={(_, { value }) => setM(asM(value))}>
               <Radio value="list" label="as the list shows" />
               <Radio value="thousand" label="thousand" />
               <Radio value="million" label="million" />

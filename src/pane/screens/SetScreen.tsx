@@ -1,8 +1,10 @@
 import { Checkbox, Dropdown, Field, Input, Option } from "@fluentui/react-components";
+import { closeSetStep } from "../../commands/closeSet.js";
 import { editSetStep } from "../../commands/editSet.js";
 import { HOW_FAR, PROJECT_STATES, type ProjectsRow } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { Quiet, Stack } from "../kit/Stack.js";
+import { StepButton } from "../kit/StepButton.js";
 import { setInHand } from "../useSet.js";
 
 type Key = keyof ProjectsRow;
@@ -64,7 +66,13 @@ export function SetScreen() {
         words={Object.keys(HOW_FAR)}
         pick={(word) => write("howFar", word)}
       />
-      <Choice label="State" value={set.state} words={PROJECT_STATES} pick={(word) => write("state", word)} />
+      {set.short && set.state !== "closed" && <StepButton step={closeSetStep(bench.book, set.short)} />}
+      <Choice
+        label="State"
+        value={set.state}
+        words={PROJECT_STATES.filter((state) => state !== "closed")}
+        pick={(word) => write("state", word)}
+      />
     </Stack>
   );
 }

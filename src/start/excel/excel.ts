@@ -1,5 +1,6 @@
 import { excelHost } from "../../hosts/excel.js";
 import { mountPane } from "../../pane/mount.js";
+import { fetchListing } from "../functionListing.js";
 import { loadCellFunctions } from "../functions.js";
 import { paneServices } from "../paneServices.js";
 
@@ -7,8 +8,8 @@ loadCellFunctions();
 
 async function start(): Promise<void> {
   await Office.onReady();
-  const { functions } = await (await fetch("functions.json")).json();
-  const services = { ...paneServices, functions, openWorkbook: null, saveWorkbook: null };
+  const { shown } = await fetchListing();
+  const services = { ...paneServices, functions: shown, openWorkbook: null, saveWorkbook: null };
   mountPane(document.getElementById("pane") as HTMLElement, excelHost(), services);
 }
 

@@ -1,5 +1,6 @@
-import { type FunctionListing, registerCellFunctions, standInForExcel } from "../../hosts/cellFunctions.js";
+import { registerCellFunctions, standInForExcel } from "../../hosts/cellFunctions.js";
 import { mountPane } from "../../pane/mount.js";
+import { fetchListing } from "../functionListing.js";
 import { loadCellFunctions } from "../functions.js";
 import { NAMESPACE } from "../namespace.js";
 import { paneServices } from "../paneServices.js";
@@ -16,13 +17,13 @@ async function start(): Promise<void> {
   arrangePage();
   standInForExcel();
   loadCellFunctions();
-  const listing: FunctionListing = await (await fetch("functions.json")).json();
+  const { listing, shown } = await fetchListing();
   registerCellFunctions(listing, NAMESPACE);
   addFileMenu(() => desk);
   desk = await layDesk(element("grid"));
   mountPane(element("pane"), desk.workbook.host, {
     ...paneServices,
-    functions: listing.functions,
+    functions: shown,
     openWorkbook: desk.open,
     saveWorkbook: desk.save,
   });

@@ -12,7 +12,7 @@ const worked = { tint: "worked", live: true } as const;
 export const IN_PLACE = ["in place", "lifted"] as const;
 
 /** Parts: one row a part, from the list's own writing to what was fitted. */
-export const PARTS_SHEET = sheet("Parts", 3, {
+export const PARTS_SHEET = sheet("Parts", 2, {
   id: text("id", { ...where, width: 64 }),
   designator: text("designator", { ...where, width: 104 }),
   printed: text("printed", { width: 170, tint: "printed" }),

@@ -35,7 +35,7 @@ export function mendedSheet(xml: string, model: Model, sheetId: string, texts: S
     const value = valueXml(evaluated, formula === undefined ? texts : null);
     return `<c r="${address}"${style}${cellType(address, ref, formula)}${value.type}>${formulaXml(address, ref, formula)}${value.xml}</c>`;
   });
-  return withFilter(cells, filterRange(model, sheetId));
+  return withFoldsAtLeft(withFilter(cells, filterRange(model, sheetId)));
 }
 
 const isOneValue = (address: string, ref: string | undefined, formula: string) =>
@@ -79,6 +79,12 @@ function filterRange(model: Model, sheetId: string): string | null {
 
 function withFilter(xml: string, range: string | null): string {
   return range === null ? xml : xml.replace("</sheetData>", `</sheetData><autoFilter ref="${range}"/>`);
+}
+
+/** A fold's button stands over the column that stays, which is the first of its group. */
+function withFoldsAtLeft(xml: string): string {
+  const isPlain = xml.includes("outlineLevel=") && !xml.includes("<sheetPr");
+  return isPlain ? xml.replace(/<worksheet[^>]*>/, '$&<sheetPr><outlinePr summaryRight="0"/></sheetPr>') : xml;
 }
 
 const ENTITIES: readonly (readonly [string, string])[] = [

@@ -75,6 +75,7 @@ describe("saving and opening .xlsx", () => {
       look,
     );
     expect(part(bytes, "xl/worksheets/sheet0.xml")).toContain('<autoFilter ref="A1:B2"/>');
+    expect(part(bytes, "xl/worksheets/sheet0.xml")).toContain('<outlinePr summaryRight="0"/>');
     expect(Object.keys(unzipSync(bytes)).filter((path) => path.includes("table"))).toEqual([]);
     const opened = openXlsx(bytes);
     const sheetId = opened.getters.getSheetIdByName("Parts")!;

@@ -10,7 +10,7 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 async function saveAsFile({ page }: Visit): Promise<string> {
   const download = page.waitForEvent("download");
   await page.locator(".o-topbar-menu", { hasText: "File" }).click();
-  await page.getByText("Save as .xlsx").click();
+  await page.locator(".o-menu-item", { hasText: "Save as .xlsx" }).click();
   const file = savedFile("saved.xlsx");
   await (await download).saveAs(file);
   return file;
@@ -19,7 +19,7 @@ async function saveAsFile({ page }: Visit): Promise<string> {
 async function openFile({ page }: Visit, path: string): Promise<void> {
   const chooser = page.waitForEvent("filechooser");
   await page.locator(".o-topbar-menu", { hasText: "File" }).click();
-  await page.getByText("Open a workbook (.xlsx)").click();
+  await page.locator(".o-menu-item", { hasText: "Open a workbook (.xlsx)" }).click();
   await (await chooser).setFiles(path);
 }
 
@@ -66,7 +66,7 @@ describe("the page", () => {
     const here = await visit();
     await here.typeInCell("A1", "kept");
     await openFile(here, import.meta.filename);
-    await here.page.getByRole("button", { name: "OK" }).click();
+    await here.page.getByRole("button", { name: "OK", exact: true }).click();
     await here.page.getByText("Save it as an .xlsx workbook").waitFor();
     expect(await here.cellText("A1")).toBe("kept");
     await here.close();

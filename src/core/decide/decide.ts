@@ -4,7 +4,7 @@ import type { Part } from "../part.js";
 import type { Action, Settings } from "../rule.js";
 import { BLOCKING_PROOF, CLASS_TESTS, PROOFS, type Proof } from "../rules/classTests.js";
 import type { RuleFor } from "../rules/ruleFor.js";
-import { cautionsOf } from "./cautionsOf.js";
+import { cautionsOf, type SetFacts } from "./cautionsOf.js";
 import type { Decision } from "./decision.js";
 import { driftText, judge, readingText } from "./judge.js";
 import type { Finding, Judged, Reading } from "./reading.js";
@@ -16,6 +16,7 @@ export type Evidence = {
   readonly findings?: readonly Finding[];
   readonly place?: Place;
   readonly limits?: GivenLimits;
+  readonly set?: SetFacts;
 };
 
 type Settled = { readonly action: Action; readonly because: readonly string[] };
@@ -49,7 +50,7 @@ export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: 
     judged,
     because: settled.because,
     toRead: settled.action === "test" || settled.action === "lift" ? toRead(rule, judged) : [],
-    cautions: cautionsOf(rule, settled.action),
+    cautions: cautionsOf(rule, settled.action, evidence.set),
   };
 }
 

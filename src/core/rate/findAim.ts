@@ -8,7 +8,7 @@ import { madeUpPair } from "./madeUpPair.js";
 import type { Need } from "./need.js";
 import { seriesPair } from "./seriesPair.js";
 import { singlePart } from "./singlePart.js";
-import { turnedDown } from "./turnedDown.js";
+import { alsoServing, turnedDown } from "./turnedDown.js";
 
 /** What to aim at (null: nothing that is usually made serves), what was weighed and turned down, and why. */
 export type AimFound = {
@@ -51,13 +51,14 @@ export function findAim(need: Need): AimFound {
     const single = singlePart(need, technology);
     rejected.push(...single.rejected);
     if (single.piece) {
+      const others = alsoServing(need, technology, single.piece.value);
       const text = single.piece.value === null ? technology.label : writeValue(single.piece.value, need.part.kind);
       return {
         aim: { pieces: [single.piece], text },
         technology: technology.id,
         excess: single.picked!.excess,
         rejected: [...turnedDown(need, technology), ...rejected],
-        because: [],
+        because: others.length > 0 ? [`${others.join(" or ")} would serve too`] : [],
       };
     }
     blockedByVolts ||= single.blocked === "body";

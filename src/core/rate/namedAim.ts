@@ -64,8 +64,12 @@ export function lampAim(need: Need): NamedAim | null {
   if (!lamp) return null;
   const piece = { value: null, tolerance: null, watts: null, volts: null, technology: "same" };
   const text = `type ${lamp.type}: ${lamp.volts} V ${lamp.amps} A, ${lamp.base}, ${lamp.bead} bead`;
-  const rejected = DIAL_LAMPS.filter(
-    (other) => other.volts === lamp.volts && other.base === lamp.base && other.amps !== lamp.amps,
-  ).map((other) => ({ what: `type ${other.type}`, why: `${other.amps} A: another current in a string or a tap` }));
+  const rejected = DIAL_LAMPS.filter(({ type, volts }) => volts === lamp.volts && type !== lamp.type).map((other) => ({
+    what: `type ${other.type}`,
+    why:
+      other.amps === lamp.amps
+        ? `a ${other.base} base does not go into its socket`
+        : `${other.amps} A: another current in a string or a tap`,
+  }));
   return { aim: { pieces: [piece], text }, rejected, because: [] };
 }

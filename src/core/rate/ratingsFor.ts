@@ -10,6 +10,7 @@ import { findAim } from "./findAim.js";
 import { linePart } from "./lineParts.js";
 import { fuseAim, lampAim } from "./namedAim.js";
 import { type Need, needOf } from "./need.js";
+import { networkAim } from "./networkAim.js";
 import { NEVER_INSTEAD } from "./neverInstead.js";
 import { seleniumAim } from "./seleniumAim.js";
 import { stringAim } from "./stringAim.js";
@@ -45,6 +46,9 @@ function findFor(need: Need): Found {
   if (classRow.id === "ballast" || classRow.id === "line_cord_r") return { ...NOTHING, ...stringAim(need) };
   if (need.part.kind === "fuse") return { ...NOTHING, ...fuseAim(need) };
   if (need.part.kind === "lamp") return { ...NOTHING, ...(lampAim(need) ?? { aim: asItWas(need) }) };
+  if (classRow.id === "printed_rc" && (need.part.inner?.length ?? 0) > 0) return { ...NOTHING, ...networkAim(need) };
+  if (valueMode === "split" && need.value.wanted === null)
+    return { ...NOTHING, because: ["split it into its pieces first"] };
   if (NEVER_ORDERED.includes(need.part.kind) || need.rule.action === "ask") return NOTHING;
   if (valueMode === "same" || need.rule.powerMode === "exact" || need.value.wanted === null)
     return { ...NOTHING, aim: asItWas(need), technology: need.rule.technologies[0] ?? null };

@@ -37,6 +37,21 @@ export function turnedDown(need: Need, technology: Technology): readonly Rejecte
   });
 }
 
+/**
+ * The values near the one wanted that would serve as well as the one aimed at, in words; they only lie farther off. None where the
+ * value aimed at is the one wanted.
+ *
+ * @example alsoServing(need, technology, 22e-6) // ["33 µF"]
+ */
+export function alsoServing(need: Need, technology: Technology, aimed: number | null): readonly string[] {
+  const { wanted, window, mode } = need.value;
+  if (wanted === null || window === null || aimed === null || mode === "exact") return [];
+  if (Math.abs(aimed / wanted - 1) < 1e-9) return [];
+  return around(need, technology, wanted)
+    .filter((value) => Math.abs(value / aimed - 1) > 1e-9 && whyNot(value, need, technology, wanted) === null)
+    .map((value) => writeValue(value, need.part.kind));
+}
+
 function whyNot(value: number, need: Need, technology: Technology, wanted: number): string | null {
   const { window, mostFarads, old } = need.value;
   const kind = need.part.kind;

@@ -3,6 +3,7 @@ export type Case = {
   readonly id: string;
   readonly cls: string;
   readonly role?: string | null;
+  readonly equipment?: string;
   readonly partsListLine?: string;
   readonly context?: string;
   readonly given?: Readonly<Record<string, unknown>>;

@@ -1,6 +1,7 @@
 import {
   type Decision,
   decide,
+  networkValue,
   type Piece,
   POLICIES,
   type Policy,
@@ -8,6 +9,7 @@ import {
   type Rejected,
   type RulesInForce,
   ratingsFor,
+  readNetwork,
   ruleFor,
 } from "../../core/index.js";
 import type { Answer } from "./answer.js";
@@ -31,7 +33,7 @@ const MOST_FIRST = ["replace", "ask", "lift", "test", "check", "keep"] as const;
 function decideOne(laid: Laid, inForce: RulesInForce): Decided {
   const rule = ruleFor(inForce, laid.part.className.value, laid.part.role?.value ?? null);
   const { place, stock, readings, findings, limits } = laid;
-  const decision = decide(laid.part, rule, inForce.settings, { place, readings, findings, limits });
+  const decision = decide(laid.part, rule, inForce.settings, { place, readings, findings, limits, set: laid.set });
   return { laid, decision, ratings: ratingsFor(laid.part, rule, inForce.settings, { place, stock }) };
 }
 
@@ -119,6 +121,7 @@ function fitted(decided: readonly Decided[]): Answer {
   const asks = decided.some(({ ratings: each }) => (each.choices?.length ?? 0) > 0);
   const main = pieces.find((piece) => piece.value !== null);
   return {
+    ...(ratings ? totalOf(ratings) : {}),
     ...(pieces.length > 0 ? { values: pieces } : { value: asks ? "ask" : null }),
     text: decided
       .map(({ ratings: each }) => each.aim?.text ?? "")
@@ -129,6 +132,12 @@ function fitted(decided: readonly Decided[]): Answer {
     volts: pieces.find((piece) => piece.volts !== null)?.volts ?? ratings?.wantVolts ?? null,
     voltsKind: ratings?.voltsKind ?? "dc",
   };
+}
+
+/** What a made-up value comes to, read back from its text. */
+function totalOf({ aim, kind }: Ratings): Answer {
+  if (!aim || !/\+|\|\|/.test(aim.text)) return {};
+  return { total: networkValue(readNetwork(aim.text, kind), kind) };
 }
 
 const oldTolerance = ({ laid }: Decided) => laid.part.tolerance?.value ?? null;

@@ -7,6 +7,9 @@ export type Given = {
   readonly rest: Readonly<Record<string, unknown>>;
 };
 
+/** One figure of a case for one of its pieces; null where it is not given. */
+export type Figure = (name: GivenName) => number | null;
+
 /** A key without its unit, and the unit's factor to base units. */
 function withoutUnit(key: string): { readonly name: string; readonly factor: number } {
   for (const [unit, factor] of GIVEN_UNITS) {

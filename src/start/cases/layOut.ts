@@ -1,28 +1,24 @@
 import {
   complete,
-  decodeBands,
   diodeFinding,
   type Finding,
-  fuseSays,
   type GivenLimits,
   type Kind,
-  type ListedPart,
   type Part,
-  PartsError,
   type Place,
   type Reading,
   type RulesInForce,
-  readTolerance,
+  type SetFacts,
   type Settings,
-  type Tolerance,
   UNKNOWN_PLACE,
 } from "../../core/index.js";
 import type { Case } from "./case.js";
 import { findingsOf } from "./findings.js";
-import { type Given, givenOf } from "./given.js";
+import { type Figure, type Given, givenOf } from "./given.js";
 import type { GivenName } from "./givenNames.js";
-import { lineOf } from "./lineOf.js";
+import { listedOf } from "./listedCase.js";
 import { type PieceCase, pieceCases, roleOf } from "./pieceCases.js";
+import { readingsOf } from "./readings.js";
 
 /** A part of a case laid out for the stages, with everything known of it. */
 export type Laid = {
@@ -33,6 +29,7 @@ export type Laid = {
   readonly findings: readonly Finding[];
   readonly limits: GivenLimits;
   readonly stock: readonly number[] | null;
+  readonly set: SetFacts;
 };
 
 /** A case laid out: its pieces, the whole where it is split, and the settings it changes. */
@@ -80,6 +77,7 @@ function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce:
     findings: piece.name === null || index === 0 ? [...findingsOf(one), ...diodeFindings(one, figure)] : [],
     limits: { insulationOhms: figure("insulationLimit"), esrOhms: figure("esrLimit"), leakAmps: figure("leakLimit") },
     stock: stockOf(given, piece.kind),
+    set: setOf(one),
   };
 }
 
@@ -88,56 +86,13 @@ function diodeFindings(one: Case, figure: Figure): readonly Finding[] {
   return found ? [found] : [];
 }
 
-type Figure = (name: GivenName) => number | null;
-
-/** The part as its line says it, with the case's own figures in their place. */
-function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figure): ListedPart {
-  const isPiece = piece.name !== null;
-  const line = lineOf(one.partsListLine ?? "", piece.kind);
-  const colours = coloursOf(given, piece.kind);
-  const tc = given.rest.tc ?? given.rest.tempco ?? given.rest.temperatureCoefficient;
+/** What the words of a case say of the set. */
+function setOf({ equipment = "", context = "" }: Case): SetFacts {
+  const words = `${equipment} ${context}`;
   return {
-    ...line,
-    printed: piece.kind === "fuse" ? fuseLine(line.printed, given) : line.printed,
-    kind: piece.kind,
-    value: piece.nominal ?? (isPiece ? null : (colours?.value ?? figure("nominal") ?? line.value)),
-    tolerance: toleranceOf(given) ?? colours?.tolerance ?? line.tolerance,
-    watts: isPiece && piece.kind === "resistor" ? null : (figure("watts") ?? line.watts),
-    volts: piece.ratedVolts ?? figure("ratedVolts") ?? (isPiece ? null : line.volts),
-    temperatureCoefficient: typeof tc === "string" ? tc : line.temperatureCoefficient,
-    taper: typeof given.rest.taper === "string" ? given.rest.taper : line.taper,
-    sections: null,
-    inner: null,
+    pictureTube: /\btv\b|televis|picture tube/i.test(words),
+    liveChassis: /ac.?dc|transformerless|live chassis/i.test(words),
   };
-}
-
-/** A fuse's line with the amperes and speed that the case gives beside it. */
-function fuseLine(printed: string, { figures, rest }: Given): string {
-  const amps = figures.get("amps")?.[0];
-  return fuseSays(printed).amps === null && amps !== undefined ? `${printed} ${amps} A ${rest.speed ?? ""}` : printed;
-}
-
-function toleranceOf(given: Given): Tolerance | null {
-  if (given.rest.tolStated === false) return null;
-  const ratio = given.figures.get("tolerance")?.[0];
-  if (ratio !== undefined) return { minus: ratio, plus: ratio };
-  const text = given.rest.tol ?? given.rest.tolerance;
-  return typeof text === "string" ? readTolerance(text) : null;
-}
-
-/** Body, end and dot, or a row of bands, as `given` names them. */
-function coloursOf(given: Given, kind: Kind): { readonly value: number; readonly tolerance: Tolerance | null } | null {
-  const { body, end, dot, bands } = given.rest;
-  if (kind !== "resistor") return null;
-  try {
-    if (typeof body === "string")
-      return decodeBands([body, end, dot].filter(Boolean).join(" "), "body-end-dot").reading;
-    const row = Array.isArray(bands) ? bands.join(" ") : bands;
-    return typeof row === "string" ? decodeBands(row).reading : null;
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
 }
 
 /** What stands across a resistor at its worst is the volts it is rated for; a capacitor tells steady volts and peaks apart. */
@@ -159,7 +114,7 @@ function placeOf(piece: PieceCase, figure: Figure): Place {
     loadAmps: figure("loadAmps") ?? figure("amps"),
     plates: figure("plates"),
     dropVolts: figure("dropVolts"),
-    stringVolts: figure("stringVolts"),
+    stringVolts: figure("stringVolts") ?? (piece.className === "germanium_diode" ? null : figure("forwardVolts")),
   };
 }
 
@@ -171,27 +126,4 @@ const asFarads = (number: number | null) => (number !== null && number > 0.02 ? 
 function stockOf(given: Given, kind: Kind): readonly number[] | null {
   const list = given.figures.get("stock");
   return list ? list.map((value) => (kind === "capacitor" ? asFarads(value)! : value)) : null;
-}
-
-/** Whether a reading was taken in place, by its flag or, without one, by the words of the context. */
-function takenInPlace({ context = "" }: Case, { rest }: Given): boolean {
-  const flag = rest.inCircuit ?? rest.inPlace ?? (typeof rest.lifted === "boolean" ? !rest.lifted : null);
-  return typeof flag === "boolean" ? flag : /not lifted|in circuit|in place/i.test(context);
-}
-
-const STATES: Readonly<Record<string, number>> = { open: Number.POSITIVE_INFINITY, short: 0, shorted: 0 };
-
-function readingsOf(one: Case, given: Given, kind: Kind, figure: Figure): readonly Reading[] {
-  const accuracy = figure("accuracy");
-  const inPlace = takenInPlace(one, given);
-  const reading = (quantity: Reading["quantity"], value: number | null): readonly Reading[] =>
-    value === null ? [] : [{ quantity, value, inPlace, accuracy }];
-  const own = kind === "capacitor" ? "capacitance" : "resistance";
-  return [
-    ...reading(own, figure("reading")),
-    ...reading("insulation", figure("insulation")),
-    ...reading("leakage", figure("leakage")),
-    ...reading("ESR", figure("esr")),
-    ...reading("resistance", STATES[String(given.rest.reading)] ?? null),
-  ];
 }

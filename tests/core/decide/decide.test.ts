@@ -178,6 +178,14 @@ describe("what is done with an old part", () => {
     expect(cautions.slice(0, 2).sort()).toEqual(["mains", "y_class"]);
   });
 
+  test("the set adds what bears on the part: X-rays behind new silicon, the live chassis at the line", () => {
+    const set = { pictureTube: true, liveChassis: true };
+    expect(decided("selenium", null, {}, { set }).cautions).toContain("xray");
+    expect(decided("selenium", null, {}).cautions).not.toContain("xray");
+    expect(decided("paper_wax", "across_line", PAPER, { set }).cautions).toContain("live_chassis");
+    expect(decided("paper_wax", "avc", PAPER, { set }).cautions).not.toContain("live_chassis");
+  });
+
   test("a test says what to read", () => {
     expect(decided("carbon_comp", null, R100K).toRead[0]).toMatch(/^resistance, power off/);
   });

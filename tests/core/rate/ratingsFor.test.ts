@@ -278,6 +278,23 @@ describe("the part aimed at", () => {
     expect(ratings.rejected.map(({ what }) => what)).toContain("type 44");
   });
 
+  test("a printed network becomes a strip of discrete parts", () => {
+    // 250 k, 500 k, .005 and 250 mmf: 249 k and 499 k are in E96, .0047 is film, 240 pF is mica or ceramic.
+    const inner = [
+      { kind: "resistor", value: 250e3 },
+      { kind: "resistor", value: 500e3 },
+      { kind: "capacitor", value: 5e-9 },
+      { kind: "capacitor", value: 2.5e-10 },
+    ] as const;
+    const { aim, because } = rate(partOf("printed_rc", null, { inner }), { volts: 130 });
+    expect(aim?.text).toBe("249 k; 499 k; 0.0047 µF; 240 pF");
+    expect(aim?.pieces.map(({ kind, volts }) => [kind, volts]).slice(2)).toEqual([
+      ["capacitor", 630],
+      ["capacitor", 500],
+    ]);
+    expect(because.join(" ")).toMatch(/pin map/);
+  });
+
   test("a value in the window that sticks out of the old limits says by how much", () => {
     const ratings = rate(partOf("elec_single", "later_filter", { value: 2e-5, volts: 350 }));
     expect(ratings.because.join(" ")).toMatch(/leaves the old one .* by 2.2 %/);

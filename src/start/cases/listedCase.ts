@@ -1,0 +1,63 @@
+import {
+  decodeBands,
+  fuseSays,
+  type Kind,
+  type ListedPart,
+  PartsError,
+  readTolerance,
+  type Tolerance,
+} from "../../core/index.js";
+import type { Case } from "./case.js";
+import type { Figure, Given } from "./given.js";
+import { lineOf } from "./lineOf.js";
+import type { PieceCase } from "./pieceCases.js";
+
+/** The part as its line says it, with the case's own figures in their place. */
+export function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figure): ListedPart {
+  const isPiece = piece.name !== null;
+  const line = lineOf(one.partsListLine ?? "", piece.kind);
+  const colours = coloursOf(given, piece.kind);
+  const tc = given.rest.tc ?? given.rest.tempco ?? given.rest.temperatureCoefficient;
+  return {
+    ...line,
+    printed: piece.kind === "fuse" ? fuseLine(line.printed, given) : line.printed,
+    kind: piece.kind,
+    value: piece.nominal ?? (isPiece ? null : (colours?.value ?? figure("nominal") ?? line.value)),
+    tolerance: toleranceOf(given) ?? colours?.tolerance ?? line.tolerance,
+    watts: isPiece && piece.kind === "resistor" ? null : (figure("watts") ?? line.watts),
+    volts: piece.ratedVolts ?? figure("ratedVolts") ?? (isPiece ? null : line.volts),
+    temperatureCoefficient: typeof tc === "string" ? tc : line.temperatureCoefficient,
+    taper: typeof given.rest.taper === "string" ? given.rest.taper : line.taper,
+    sections: null,
+    inner: null,
+  };
+}
+
+/** A fuse's line with the amperes and speed that the case gives beside it. */
+function fuseLine(printed: string, { figures, rest }: Given): string {
+  const amps = figures.get("amps")?.[0];
+  return fuseSays(printed).amps === null && amps !== undefined ? `${printed} ${amps} A ${rest.speed ?? ""}` : printed;
+}
+
+function toleranceOf(given: Given): Tolerance | null {
+  if (given.rest.tolStated === false) return null;
+  const ratio = given.figures.get("tolerance")?.[0];
+  if (ratio !== undefined) return { minus: ratio, plus: ratio };
+  const text = given.rest.tol ?? given.rest.tolerance;
+  return typeof text === "string" ? readTolerance(text) : null;
+}
+
+/** Body, end and dot, or a row of bands, as `given` names them. */
+function coloursOf(given: Given, kind: Kind): { readonly value: number; readonly tolerance: Tolerance | null } | null {
+  const { body, end, dot, bands } = given.rest;
+  if (kind !== "resistor") return null;
+  try {
+    if (typeof body === "string")
+      return decodeBands([body, end, dot].filter(Boolean).join(" "), "body-end-dot").reading;
+    const row = Array.isArray(bands) ? bands.join(" ") : bands;
+    return typeof row === "string" ? decodeBands(row).reading : null;
+  } catch (error) {
+    if (error instanceof PartsError) return null;
+    throw error;
+  }
+}

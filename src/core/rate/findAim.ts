@@ -46,7 +46,7 @@ function technologiesOf(need: Need): readonly Technology[] {
 export function findAim(need: Need): AimFound {
   const technologies = technologiesOf(need);
   const rejected: Rejected[] = [];
-  let blockedByVolts = false;
+  let blockedByVolts = need.volts.beyond;
   for (const technology of technologies) {
     const single = singlePart(need, technology);
     rejected.push(...single.rejected);

@@ -21,8 +21,8 @@ export type PairFound = { readonly aim: Aim; readonly value: number; readonly ot
 const LEAST_SHARE = 0.01;
 /** Pairs weighed, and how much an uneven pair and a value outside E12 count against exactness. Own choice. */
 const WEIGHED = 24;
-const UNEVEN = 0.02;
-const RARE = 0.01;
+const UNEVEN = 0.2;
+const RARE = 0.1;
 const OTHERS = 3;
 
 /**
@@ -38,7 +38,7 @@ export function madeUpPair(need: Need, technology: Technology): PairFound | null
   const kind = need.part.kind;
   if (wanted === null || window === null || technology.made === null) return null;
   const values = pieceValues(need, technology, wanted);
-  const strict = need.rule.gate === "contained" && old !== null;
+  const strict = (need.rule.gate === "contained" || need.value.mode === "compose") && old !== null;
   for (const ratio of strict ? technology.tolerances : [null]) {
     const limits = ratio === null ? window : narrowed(window, old!, ratio);
     if (limits.min > limits.max) continue;
@@ -52,7 +52,8 @@ export function madeUpPair(need: Need, technology: Technology): PairFound | null
       only: kind === "resistor" ? "series" : "parallel",
       list: WEIGHED,
     });
-    const serving = [...found].sort((a, b) => badness(a) - badness(b));
+    const slack = Math.min(-(need.rule.low ?? 0), need.rule.high ?? 0) || 1;
+    const serving = [...found].sort((a, b) => badness(a, slack) - badness(b, slack));
     const tolerance = ratio === null ? null : { minus: ratio, plus: ratio };
     if (serving[0]) return pairOf(serving, need, technology, tolerance);
   }
@@ -76,10 +77,11 @@ function pieceValues(need: Need, technology: Technology, wanted: number): readon
   return span.min < span.max ? (stockLists(need.rule.series, technology, span).at(-1) ?? []) : [];
 }
 
-function badness({ off, parts }: MadeUp): number {
+/** How poor a pair is: how much of the slack its value uses up, how uneven it is, how rare its values are. */
+function badness({ off, parts }: MadeUp, slack: number): number {
   const [a = 1, b = 1] = parts.map(({ value }) => value);
   const rare = parts.filter(({ value }) => Math.abs(nearest(value, SERIES.E12) / value - 1) > 1e-9).length;
-  return Math.abs(Math.log(1 + off)) + UNEVEN * Math.abs(Math.log(a / b)) + RARE * rare;
+  return Math.abs(Math.log(1 + off)) / slack + UNEVEN * Math.abs(Math.log(a / b)) + RARE * rare;
 }
 
 function pairOf(

@@ -21,7 +21,7 @@ export type FuseSays = { readonly amps: number | null; readonly speed: "slow" | 
 
 /** Amperes and speed of a fuse from its line. @example fuseSays("F1 1.6A slow 125V") // { amps: 1.6, speed: "slow" } */
 export function fuseSays(printed: string): FuseSays {
-  const match = /(\d+\s+)?(\d*\.?\d+)(?:\/(\d+))?\s*(ma|milliamp|a|amp)/i.exec(printed);
+  const match = /(?<![A-Za-z\d.])(\d+\s+)?(\d*\.?\d+)(?:\/(\d+))?\s*(ma|milliamp|a|amp)/i.exec(printed);
   const slow = /slow|lag|delay|\bT\s?\d|\bslo/i.test(printed);
   const fast = /fast|quick|\bF\s?\d+(\.\d+)?\s*m?A/i.test(printed);
   if (!match) return { amps: null, speed: slow ? "slow" : fast ? "fast" : null };

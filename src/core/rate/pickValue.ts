@@ -55,14 +55,14 @@ function lists(need: Need, technology: Technology, window: Span): readonly (read
 /**
  * The value to buy in a technology: the nearest in the window, in the coarsest series that has one; null where none has.
  *
- * With the gate `contained` a value counts only if some stock tolerance keeps it wholly within the old part's limits.
+ * With the gate `contained`, and where a value may be made up, a value counts only if some stock tolerance keeps it wholly within the old part's limits.
  */
 export function pickValue(need: Need, technology: Technology): Picked | null {
   const { wanted, window, old, mode } = need.value;
   if (wanted === null) return null;
   if (mode === "exact" || mode === "same") return { value: wanted, ...toleranceFor(wanted, old, technology) };
   if (window === null) return null;
-  const strict = need.rule.gate === "contained";
+  const strict = need.rule.gate === "contained" || mode === "compose";
   for (const list of lists(need, technology, window)) {
     const nearestFirst = [...list].sort((a, b) => distance(a, wanted, need) - distance(b, wanted, need));
     for (const value of nearestFirst) {

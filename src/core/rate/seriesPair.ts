@@ -40,6 +40,7 @@ export function balancingOhmsFor(pair: {
 /**
  * Two equal electrolytics in series with balancing resistors, for volts that no single one survives; null where none serves.
  *
+ * Where no pair lies between nominal and what the rectifier allows, its limit wins and the pair stays below nominal.
  * At switch-on the volts split by farads: with 20 % parts the smaller may take 60 % of them, and its rating bears that.
  *
  * @example seriesPair(need, technologyOf("alu_axial")!)?.aim.text // "68 µF + 68 µF" for 30 µF at 520 V
@@ -49,9 +50,10 @@ export function seriesPair(need: Need, technology: Technology): SeriesPair | nul
   const volts = need.volts.least;
   if (wanted === null || window === null || volts === null) return null;
   const values = need.stock ?? ELECTROLYTIC_FARADS;
-  const farads = [...values]
-    .filter((value) => inSpan(value / 2, window))
-    .sort((a, b) => Math.abs(Math.log(a / 2 / wanted)) - Math.abs(Math.log(b / 2 / wanted)))[0];
+  const off = (value: number) => Math.abs(Math.log(value / 2 / wanted));
+  const inside = values.filter((value) => inSpan(value / 2, window));
+  const below = need.value.mostFarads === null ? [] : values.filter((value) => value / 2 <= window.max);
+  const [farads] = [...(inside.length > 0 ? inside : below)].sort((a, b) => off(a) - off(b));
   if (farads === undefined) return null;
   const spread = technology.tolerances[0] ?? 0;
   const [shareVolts = volts] = stringShare([farads * (1 - spread), farads * (1 + spread)], volts);

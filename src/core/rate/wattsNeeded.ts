@@ -57,7 +57,7 @@ export function wattsNeeded(part: Part, rule: RuleFor, place: Place, settings: S
     return { ...NONE, least: old, want: old, most: old, because };
   }
   const lost = ohms === null ? null : wattsLost(ohms, place);
-  if (lost !== null) return known(lost, old, settings);
+  if (lost !== null) return isWound && old !== null ? woundKnown(lost, old, settings) : known(lost, old, settings);
   if (old === null) return NONE;
   return isWound ? wound(old, settings) : stepped(old, settings);
 }
@@ -68,6 +68,16 @@ function known(lost: number, old: number | null, settings: Settings): WattsNeede
   const least = rungFor(Math.max(needed, old ?? 0), LADDERS.res_W!);
   const because = [`it burns ${short(lost)} W, ${short(needed)} W at ${short(load * 100)} % load`];
   return { ...NONE, least, want: least, lost, because };
+}
+
+/** Wire whose loss is known: half load where a rating below twice the old one gives it, else as near as that. */
+function woundKnown(lost: number, old: number, settings: Settings): WattsNeeded {
+  const ladder = LADDERS.res_W!;
+  const found = known(lost, old, settings);
+  const cap = Math.max(ladder.filter((rung) => rung < 2 * old).at(-1) ?? old, rungFor(lost, ladder));
+  if (found.least !== null && found.least <= cap) return found;
+  const because = [...found.because, `wire is never doubled: ${short(cap)} W, at ${short((lost / cap) * 100)} % load`];
+  return { ...found, least: cap, want: cap, because };
 }
 
 function stepped(old: number, settings: Settings): WattsNeeded {

@@ -278,6 +278,30 @@ describe("the part aimed at", () => {
     expect(ratings.rejected.map(({ what }) => what)).toContain("type 44");
   });
 
+  test("wire that would need to be doubled for half load is met a step up, and says how hard it works", () => {
+    // 0.3 A through 150 ohms is 13.5 W; half load asks for 27 W, 50 W is made; 25 W runs at 54 %.
+    const ratings = rate(partOf("wirewound", "heater_drop", { value: 150, watts: 20 }), { amps: 0.3 });
+    expect(ratings.aim?.pieces[0]?.watts).toBe(25);
+    expect(ratings.because).toContain("wire is never doubled: 25 W, at 54 % load");
+  });
+
+  test("a shunt of 1 % is made up exactly where no value keeps within its mark", () => {
+    const tolerance = { minus: 0.01, plus: 0.01 };
+    const { aim } = rate(partOf("carbon_comp", "meter", { value: 5.05, tolerance }));
+    expect(aim?.pieces.map(({ value }) => value)).toEqual([3.09, 1.96]);
+  });
+
+  test("a pair for the warm-up peak stays under the rectifier's limit even where that is below nominal", () => {
+    const part = partOf("elec_single", "first_filter", { value: 40e-6, volts: 450 });
+    const { aim } = rate(part, { windingVolts: 350, rectifierFarads: 40e-6 });
+    expect(aim?.text).toBe("68 µF + 68 µF");
+  });
+
+  test("a fuse's fraction is not mixed up with its number", () => {
+    expect(rate(partOf("fuse", null, { printed: "F2 1/4 A" })).aim?.text).toBe("0.25 A, 250 V");
+    expect(rate(partOf("fuse", null, { printed: "F2 1 1/2 amp slo" })).aim?.text).toBe("1.5 A slow, 250 V");
+  });
+
   test("a printed network becomes a strip of discrete parts", () => {
     // 250 k, 500 k, .005 and 250 mmf: 249 k and 499 k are in E96, .0047 is film, 240 pF is mica or ceramic.
     const inner = [

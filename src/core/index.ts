@@ -56,7 +56,6 @@ export * from "./job/oneLine.js";
 export * from "./job/orderRows.js";
 export * from "./job/questions.js";
 export * from "./job/ratingsOfRow.js";
-export * from "./job/ruleChanges.js";
 export * from "./job/rulesInForceText.js";
 export * from "./job/ruleTables.js";
 export * from "./job/stages.js";

@@ -95,6 +95,9 @@ function scanMixed(text: string): { value: number; end: number } | null {
 
 const POINT_LETTER = /^(\d*)\s?(R|E|Ω|ohms?|k|K|M|m|meg|u|µ|μ|n|p|F|H)(?:Ω|F|H)?(\d+)(Ω|F|f|H|h)?$/;
 
+/** Letters that may stand first, for a nought before the point: p33, n47 (IEC 60062). R47 is told by its measure. */
+const LEADS = ["p", "n", "µ", "μ"];
+
 /** The letter stands for the point: 4K7, 2R2, R47, 4n7, 3µF3, 2k2Ω. */
 function scanLetterAsPoint(text: string): { number: number; unit: Unit | null } | null {
   const match = POINT_LETTER.exec(text);
@@ -102,6 +105,6 @@ function scanLetterAsPoint(text: string): { number: number; unit: Unit | null } 
   const [, whole = "", letter = "", decimals = "", after = ""] = match;
   const prefix = unitNamed(letter);
   const unit = after ? unitNamed(after) : undefined;
-  if (!prefix || (whole === "" && prefix.measure !== "ohm")) return null;
+  if (!prefix || (whole === "" && prefix.measure !== "ohm" && !LEADS.includes(letter))) return null;
   return { number: Number(`${whole || 0}.${decimals}`), unit: unit ? { ...prefix, measure: unit.measure } : prefix };
 }

@@ -10,9 +10,8 @@ const OHMS: Scale = [
   ["K", 1e3],
   ["R", 1],
 ];
+/** Without the code's m for millifarads: in this trade an m on a capacitor is read as micro. 1500 µF is 1500µ. */
 const FARADS: Scale = [
-  ["F", 1],
-  ["m", 1e-3],
   ["µ", 1e-6],
   ["n", 1e-9],
   ["p", 1e-12],

@@ -1,5 +1,14 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Kind, type ValueStyle, writeValue } from "../../../src/core/index.js";
+import {
+  close,
+  type Kind,
+  readValue,
+  SERIES,
+  VALUE_STYLES,
+  type ValueStyle,
+  writeValue,
+} from "../../../src/core/index.js";
 
 describe("writing a value", () => {
   test.each<[number, Kind | null, string, string, string]>([
@@ -17,6 +26,7 @@ describe("writing a value", () => {
     [4.7e-12, "capacitor", "4.7 pF", "4p7", "4.7 mmf"],
     [0.5e-12, "capacitor", "0.5 pF", "p5", ".5 mmf"],
     [8e-6, "capacitor", "8 µF", "8µ", "8 mfd"],
+    [1500e-6, "capacitor", "1500 µF", "1500µ", "1500 mfd"],
   ])("%d (%s) is %s, %s in the letter code, %s in an old list", (value, kind, modern, code, old) => {
     expect(writeValue(value, kind)).toBe(modern);
     expect(writeValue(value, kind, "code")).toBe(code);
@@ -47,5 +57,40 @@ describe("writing a value", () => {
 
   test.each([0, -5, Number.NaN])("%d can't be written as a value", (value) => {
     expect(() => writeValue(value, "resistor")).toThrow("between 1e-15 and 1e15");
+  });
+});
+
+describe("what is written is read back", () => {
+  /** Where parts of a kind are made: their decades, as powers of ten. */
+  const DECADES = { resistor: [-2, 8], capacitor: [-13, -2], inductor: [-7, 1] } as const;
+  const written = fc
+    .record({
+      kind: fc.constantFrom("resistor" as const, "capacitor" as const, "inductor" as const),
+      style: fc.constantFrom<ValueStyle>(...VALUE_STYLES),
+      figure: fc.integer({ min: 100_000, max: 999_999 }),
+      decade: fc.nat(20),
+    })
+    .filter(({ kind, style }) => !(kind === "inductor" && style === "code"));
+
+  test("in every style, to the last of six figures", () => {
+    fc.assert(
+      fc.property(written, ({ kind, style, figure, decade }) => {
+        const [lowest, highest] = DECADES[kind];
+        const value = Number(`${figure}e${lowest + (decade % (highest - lowest + 1)) - 5}`);
+        const text = writeValue(value, kind, style);
+        expect(close(readValue(text, { kind }).value, value), `${value} as ${text}`).toBe(true);
+      }),
+      { numRuns: 2_000 },
+    );
+  });
+
+  test("every value of E192 over all decades comes back exactly", () => {
+    for (const step of SERIES.E192.steps) {
+      for (let decade = -13; decade < 9; decade++) {
+        const value = Number(`${step}e${decade - 2}`);
+        const kind = decade < -1 ? "capacitor" : "resistor";
+        for (const style of VALUE_STYLES) expect(readValue(writeValue(value, kind, style), { kind }).value).toBe(value);
+      }
+    }
   });
 });

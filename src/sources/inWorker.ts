@@ -19,7 +19,7 @@ export function readInWorker(name: string, bytes: Uint8Array, options: ReadOptio
       if ("progress" in data) onProgress?.(data.progress, data.doing);
       else if ("source" in data) resolve(data.source);
       else if ("problem" in data) reject(asError(data.problem));
-      else reject(new Error(data.error));
+      else if ("error" in data) reject(new Error(data.error));
     };
     const request: ReadRequest = { name, bytes, timeLimit };
     worker.postMessage(request, bytes.buffer instanceof ArrayBuffer ? [bytes.buffer] : []);

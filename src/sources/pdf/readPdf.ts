@@ -46,7 +46,7 @@ export async function readPdf(bytes: Uint8Array, name: string, options: ReadOpti
 
 async function opened(bytes: Uint8Array, name: string) {
   const { getDocument, VerbosityLevel } = await import("pdfjs-dist/legacy/build/pdf.mjs");
-  (globalThis as { pdfjsWorker?: unknown }).pdfjsWorker ??= await import("pdfjs-dist/legacy/build/pdf.worker.mjs");
+  await loadWorkerHere();
   try {
     return await getDocument({
       data: bytes.slice(),
@@ -58,6 +58,22 @@ async function opened(bytes: Uint8Array, name: string) {
   } catch (error) {
     const locked = error instanceof Error && error.name === "PasswordException";
     throw new PartsError("unreadable", name, locked ? "Unlock it first." : "The PDF is damaged or cut short.");
+  }
+}
+
+/**
+ * Makes the library's worker run in this thread. In a thread that is not the page's it would take this thread's messages
+ * for its own as soon as it is loaded; it leaves them alone where there is a window.
+ */
+async function loadWorkerHere(): Promise<void> {
+  const here = globalThis as { pdfjsWorker?: unknown; window?: unknown };
+  if (here.pdfjsWorker) return;
+  const isThread = here.window === undefined;
+  if (isThread) here.window = here;
+  try {
+    here.pdfjsWorker = await import("pdfjs-dist/legacy/build/pdf.worker.mjs");
+  } finally {
+    if (isThread) delete here.window;
   }
 }
 

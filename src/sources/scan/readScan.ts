@@ -49,7 +49,11 @@ async function recognised(bytes: Uint8Array, name: string, options: ReadOptions)
       },
     });
     if (isOver) return worker.terminate() as never;
-    await worker.setParameters({ tessedit_pageseg_mode: PSM.SINGLE_BLOCK, preserve_interword_spaces: "1" });
+    await worker.setParameters({
+      tessedit_pageseg_mode: PSM.SINGLE_BLOCK,
+      preserve_interword_spaces: "1",
+      user_defined_dpi: "300",
+    });
     return worker.recognize(bytes as never, { rotateAuto: true }, { blocks: true, text: false });
   })();
   try {

@@ -45,6 +45,7 @@ export function readOffers(lines: readonly SourceLine[], options: ReadOffersOpti
   const isPriced = mapping.columns.some((column) => column.field === "price");
   const offers: Offer[] = [];
   const refused: RefusedRow[] = [];
+  const ids = new Set<string>();
   let headingKind: Kind | null = null;
   for (const line of rows) {
     const cells = cellsOf(line);
@@ -59,11 +60,18 @@ export function readOffers(lines: readonly SourceLine[], options: ReadOffersOpti
     } else {
       const context: ListContext = { vendor, mapping, isPriced, hints: { mark: mapping.mark, capitalM, headingKind } };
       const result = readOffer(texts, line.number, context);
-      if ("offer" in result) offers.push(result.offer);
+      if ("offer" in result) offers.push(withOwnId(result.offer, ids));
       else refuse(result.reason);
     }
   }
   return { offers, refused, heads: lines.filter(isHead).map((line) => line.number), mapping };
+}
+
+/** A number that a list prints twice names its later row too. */
+function withOwnId(offer: Offer, ids: Set<string>): Offer {
+  const id = ids.has(offer.id) ? `${offer.id} row ${offer.row}` : offer.id;
+  ids.add(id);
+  return id === offer.id ? offer : { ...offer, id };
 }
 
 /** The kind that a heading names, in words or by the letter of its designators. */

@@ -53,6 +53,15 @@ describe("catalogues of several styles are read row by row", () => {
   });
 });
 
+test("a number printed twice gives two offers that can be told apart", () => {
+  const { lines } = readText("No,Text,Price\nA1,Resistor 470 ohm 1W,0.10\nA1,Resistor 1K 1W,0.10", "x.csv");
+  const { offers } = readOffers(lines, { vendor: "v" });
+  expect(offers.map((offer) => [offer.id, offer.stockNumber])).toEqual([
+    ["v:A1", "A1"],
+    ["v:A1 row 3", "A1"],
+  ]);
+});
+
 describe("laws", () => {
   const cell = fc.constantFrom(
     "R1",

@@ -1,6 +1,7 @@
 import * as core from "../core/index.js";
 import { choice, amount as degrees, rating, size, text } from "./ask.js";
 import { spill } from "./cell.js";
+import { policiesIn } from "./policiesIn.js";
 
 /**
  * Which ratings are made: the ladder that a derated rating is looked up on.
@@ -34,6 +35,7 @@ const LADDER_NAMES = Object.keys(LADDERS) as (keyof typeof LADDERS)[];
  * @param celsius How warm it gets around the part, in degrees: no loss by heat when left out.
  * @param kneeCelsius Up to where it carries its full rating: 70 degrees when left out.
  * @param zeroCelsius Where it carries nothing: 155 degrees when left out.
+ * @param policies Your own policies instead of the published ones: a range with policy, part, watts or volts, and share in each row.
  * @returns The rating to buy, then the least rating that was needed.
  * @example LUG.DERATE(0.5) -> {1, 1}
  */
@@ -45,6 +47,7 @@ export function derate(
   celsius?: unknown[][],
   kneeCelsius?: unknown[][],
   zeroCelsius?: unknown[][],
+  policies?: unknown[][],
 ): unknown[][] {
   return spill(
     [
@@ -57,7 +60,7 @@ export function derate(
       degrees(zeroCelsius, "zeroCelsius", 155),
     ],
     (amount, how, ladder, part, celsius, kneeCelsius, zeroCelsius) => {
-      const derating = core.readDerating(how, part, ladder === "watts" ? "watts" : "volts");
+      const derating = core.readDerating(how, part, ladder === "watts" ? "watts" : "volts", policiesIn(policies));
       const heatShare = celsius === null ? 1 : core.heatShare({ celsius, kneeCelsius, zeroCelsius });
       const { rung, least } = core.derate({ amount, derating, heatShare }, LADDERS[ladder]);
       return [[rung, least]];

@@ -1,5 +1,5 @@
 import { PartsError } from "../problem.js";
-import { DERATING_POLICIES, deratingShare } from "./deratingPolicies.js";
+import { DERATING_POLICIES, type DeratingRow, deratingShare } from "./deratingPolicies.js";
 import { rungFor, stepUp } from "./ladder.js";
 import { leastRating } from "./leastRating.js";
 
@@ -12,20 +12,26 @@ const HOW = "Write it like 1 step, 2 steps, 50% or 0.5, or name a policy.";
  * The derating that a text says: `1 step`, `50%`, or the name of a policy together with the part it is asked for.
  *
  * @param of Whether a policy's share of watts or of volts is meant.
+ * @param table The policies in force; the published ones unless the user's own are given.
  * @throws PartsError "unreadable" for other text, "unknown-name" when the policy says nothing on the part.
  * @example readDerating("NAVSEA SD-18", "film", "volts") // { share: 0.55 }
  */
-export function readDerating(text: string, part: string, of: "watts" | "volts"): Derating {
+export function readDerating(
+  text: string,
+  part: string,
+  of: "watts" | "volts",
+  table: readonly DeratingRow[] = DERATING_POLICIES,
+): Derating {
   const steps = /^(\d{1,2})\s*steps?$/i.exec(text.trim());
   if (steps) return { steps: Number(steps[1]) };
   const share = /^(\d*\.?\d+)\s*(%?)$/.exec(text.trim());
   if (share) return { share: Number(share[1]) / (share[2] ? 100 : 1) };
   if (!/[a-z]/i.test(text)) throw new PartsError("unreadable", text, HOW);
-  const policies = new Set(DERATING_POLICIES.map(({ policy }) => policy.toLowerCase()));
+  const policies = new Set(table.map(({ policy }) => policy.toLowerCase()));
   if (!policies.has(text.trim().toLowerCase())) {
     throw new PartsError("unreadable", text, `${HOW} Policies: ${[...policies].join(", ")}.`);
   }
-  return { share: deratingShare({ policy: text, part, of }).share };
+  return { share: deratingShare({ policy: text, part, of }, table).share };
 }
 
 /**

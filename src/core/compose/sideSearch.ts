@@ -70,23 +70,26 @@ function bearing({ caps, limits }: Side, block: Limits): (place: number) => bool
 
 type PairCaps = { readonly pairs: Float64Array; readonly inversePairs: Float64Array };
 
-/** Blocks of three that complete `d`: (a|b|c)+d and ((a+b)|c)+d, each c met with the indexed pairs. */
+/**
+ * Blocks of three that complete `d`: (a|b|c)+d and ((a+b)|c)+d, each c met with the indexed pairs. Plain numbers and one
+ * look at the limits for each d: this is where a search spends its time.
+ */
 function threeBeside(side: Side, caps: PairCaps | null, d: number, dNumber: number, hit: Hit): void {
   const { inverses, limits, pairs, inversePairs } = side;
+  const block = inverseOf(without(limits, dNumber));
+  const share = 1 / block.high / limits.high;
   for (let at = 0; at < inverses.sums.length; at++) {
-    const block = inverseOf(without(limits, dNumber));
-    const rest = without(block, inverses.sums[at]!);
-    if (rest.high <= 0 || block.low === Number.POSITIVE_INFINITY) break;
+    const [low, high] = [block.low - inverses.sums[at]!, block.high - inverses.sums[at]!];
+    if (high <= 0) break;
     const c = inverses.first[at]!;
-    const share = 1 / block.high / limits.high;
     if (side.caps && side.caps[c]! < share) continue;
-    for (let i = firstFrom(inversePairs, rest.low); inversePairs.sums[i]! <= rest.high; i++) {
+    for (let i = firstFrom(inversePairs, low); inversePairs.sums[i]! <= high; i++) {
       if (caps && caps.inversePairs[i]! < share) continue;
       if (inversePairs.second[i]! > c) continue;
       hit(FORMS["(a|b|c)+d"], [inversePairs.first[i]!, inversePairs.second[i]!, c, d]);
     }
-    const { low, high } = inverseOf(rest);
-    for (let i = firstFrom(pairs, low); pairs.sums[i]! <= high; i++) {
+    const most = low > 0 ? 1 / low : Number.POSITIVE_INFINITY;
+    for (let i = firstFrom(pairs, 1 / high); pairs.sums[i]! <= most; i++) {
       if (caps && caps.pairs[i]! < share) continue;
       hit(FORMS["((a+b)|c)+d"], [pairs.first[i]!, pairs.second[i]!, c, d]);
     }

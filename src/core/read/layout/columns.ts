@@ -53,7 +53,10 @@ export function cellsUnder(heads: readonly Head[], strip: Strip): RowCell[] {
     head: price && isPrice(piece) ? price : headFor(heads, piece),
   }));
   const shifted = shiftLongDesignators(heads, placed);
-  return merge(shifted.map(({ piece, head }) => ({ role: head.role, text: piece.text, unit: head.unit })));
+  return heads.flatMap((head) => {
+    const text = shifted.flatMap((own) => (own.head === head ? [own.piece.text] : [])).join(" ");
+    return text === "" ? [] : [{ role: head.role, text, unit: head.unit }];
+  });
 }
 
 const PRICE = /^[$£]?\s?[\dOolIS]*[.,][\dOolIS]{2}$/;

@@ -56,9 +56,7 @@ export function isKindHeading(text: string): boolean {
   );
   const isKnown = (at: number) =>
     FILLER.has(tokens[at]!.key) || named.some((meaning) => meaning.from <= at && at < meaning.to);
-  const says = named.some(
-    (meaning) => meaning.field === "kind" || meaning.field === "other" || isPlural(tokens[meaning.from]!.key),
-  );
+  const says = named.some((meaning) => meaning.field === "kind" || isPlural(tokens[meaning.from]!.key));
   const misc =
     tokens.length > 0 && tokens.every((token) => FILLER.has(token.key)) && /misc|hardware|versch/i.test(head);
   return misc || (says && tokens.every((token, at) => token.type !== "number" && isKnown(at)));

@@ -54,6 +54,7 @@ export type Layout = {
   readonly rows: readonly ListRow[];
   readonly notes: readonly Note[];
   readonly furniture: readonly number[];
+  readonly unread: readonly number[];
   readonly remarks: readonly Note[];
 };
 

@@ -16,8 +16,16 @@ export function takeLine(walk: Walk, printed: Strip): void {
   else if (strip.form === "gaps" && isPageLine(strip.text)) takePageLine(walk, strip);
   else if (!ticked && isRest(walk, strip, cells)) extend(walk, strip, cells);
   else if (isNamelessPart(walk, strip, cells, ticked)) openRow(walk, strip, cells);
+  else if (isUnreadable(walk, cells)) walk.unread.push(...strip.numbers);
   else takeOther(walk, strip);
 }
+
+/** A line of a table whose column of designators holds something that is none: it is kept, as unread. */
+const isUnreadable = (walk: Walk, cells: readonly RowCell[]) =>
+  walk.rows.length > 0 &&
+  cells.length > 2 &&
+  /\d/.test(textIn(cells, "designator")) &&
+  textIn(cells, "description") + textIn(cells, "value") !== "";
 
 /** A line that serves the page parts what stands above it from what follows, as a blank line does. */
 function takePageLine(walk: Walk, strip: Strip): void {
@@ -40,10 +48,21 @@ function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): bool
     openRow(walk, strip, cells);
     return true;
   }
+  if (text !== "" && isLettered(walk, text, cells)) {
+    openRow(walk, strip, cells);
+    return true;
+  }
   const own = text === "" && walk.open ? sectionRow(above, cells) : null;
   if (own) openRow(walk, strip, own);
   return own !== null;
 }
+
+/** A part named by letters alone (LS, RX) in the column of designators, with more in its row. */
+const isLettered = (walk: Walk, text: string, cells: readonly RowCell[]) =>
+  walk.heads !== null &&
+  cells.length > 1 &&
+  /^[A-Z]{1,4}$/.test(text) &&
+  !/^(?:NOTE|REV|SEE|ALL|THE|FOR|REF)$/.test(text);
 
 /** "  C12A  40 mf., 150 volts" under C12: a section of the can above on a line of its own. */
 function sectionRow(above: string, cells: readonly RowCell[]): RowCell[] | null {

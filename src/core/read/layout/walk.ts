@@ -13,6 +13,7 @@ export type Walk = {
   readonly notes: { lines: number[]; text: string; section: string | null }[];
   readonly remarks: { lines: number[]; text: string; section: string | null }[];
   readonly furniture: number[];
+  readonly unread: number[];
   readonly sections: { name: string; afterHead: boolean }[];
   heads: readonly Head[] | null;
   table: number;
@@ -34,6 +35,7 @@ export function startWalk(readName: ReadName): Walk {
     notes: [],
     remarks: [],
     furniture: [],
+    unread: [],
     sections: [],
     heads: null,
     table: 0,
@@ -98,5 +100,6 @@ export function finish(walk: Walk): Layout {
     notes: walk.notes.map(scoped),
     remarks: walk.remarks,
     furniture: walk.furniture,
+    unread: walk.unread,
   };
 }

@@ -24,7 +24,7 @@ type Noun = { readonly field: "kind" | "other" | "turns"; readonly value: string
 /** The nouns of a text in order, without those behind "with", "wound on", "for" or in brackets. */
 function nounsOf(words: Words): Noun[] {
   const stop = words.tokens.findIndex(
-    (token, at) => at > 0 && /^(?:with|for|from|incl|includes|on|to|of|mit|\()$/.test(token.key),
+    (token, at) => at > 0 && /^(?:w|with|for|from|incl|includes|on|to|of|mit|\()$/.test(token.key),
   );
   return words.meanings.flatMap((meaning) => {
     const isNoun = meaning.field === "kind" || meaning.field === "other" || meaning.field === "turns";
@@ -43,7 +43,8 @@ export function kindOf(names: readonly string[], words: readonly Words[], headin
     return nouns.find((noun) => noun.field === "kind" && noun.value === "transformer") ? "transformer" : "network";
   if (byLetters) return corrected(byLetters, nouns);
   const byNouns = kindOfNouns(words, nouns, names.length > 0);
-  return byNouns === "resistor" ? kindOfResistor(words, nouns, heading) : byNouns;
+  if (byNouns === "resistor") return kindOfResistor(words, nouns, heading);
+  return byNouns === "other" && nouns.length === 0 ? (kindOfHeading(heading) ?? "other") : byNouns;
 }
 
 /** The letters hold unless the first noun says otherwise: a clamp under C, a lamp under M. */
@@ -79,6 +80,12 @@ function isTaper({ tokens }: Words, { field, from, to }: Meaning): boolean {
 
 /** An adjustable power resistor with a sliding band is still a resistor. */
 const isSlider = (words: Words) => /\b(?:slider|sliding|band)\b/i.test(words.text);
+
+/** The one kind that a heading names (TUBES), for lines that name nothing (12AT7). */
+function kindOfHeading(heading: Words | null): Kind | null {
+  const kinds = new Set(heading?.meanings.flatMap(({ field, value }) => (field === "kind" ? [value as Kind] : [])));
+  return kinds.size === 1 ? [...kinds][0]! : null;
+}
 
 /** ".1 mfd 1000 volts paper" names nothing but is a capacitor. */
 function kindOfAmount(words: Words): Kind {

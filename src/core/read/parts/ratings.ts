@@ -44,7 +44,19 @@ export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind
       amounts.find((amount) => amount.aside === "peak" || amount.aside === "surge");
     if (own) return inUnits(words, own);
   }
-  return bareRating(texts, column, kind);
+  const stroke = column === "volts" && kind === "capacitor" ? behindStroke(texts) : null;
+  return stroke ?? bareRating(texts, column, kind);
+}
+
+/** ".05/400", "20-20/150": a bare number behind a stroke is the volts. */
+function behindStroke(texts: readonly Text[]): ReadRating | null {
+  for (const { words } of ofRoles(texts, "value", "description", "rating")) {
+    const amount = words.amounts.find(
+      ({ from, figures }) => figures[0]!.unit === null && words.tokens[from - 1]?.text === "/",
+    );
+    if (amount) return inUnits(words, amount);
+  }
+  return null;
 }
 
 /** A bare number in a column of ratings: volts of a capacitor, watts of a resistor ("35" between two "35VDC"). */

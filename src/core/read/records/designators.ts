@@ -1,7 +1,8 @@
 /** Designators read from a text: the names written out one by one, and where they end. */
 export type Designators = { readonly names: readonly string[]; readonly end: number };
 
-const NAME = /(?:([A-Z])-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})([A-Za-z]?)(?![A-Za-z0-9%µΩ])/y;
+const NAME =
+  /(?:((?:\d{0,2}A\d{1,2})+)(?=[A-Z]{1,3}\d)|([A-Z])-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})([A-Za-z]?)(?![A-Za-z0-9%µΩ])/y;
 const NUMBER =
   /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩ]|meg|ohms?|m?mfd?|[up]f|off|used)(?![a-z]))/y;
 const SUFFIX = /([A-F])(?![A-Za-z0-9])/y;
@@ -57,12 +58,14 @@ function nameAt(text: string, at: number): { name: Name; end: number } | null {
   NAME.lastIndex = at;
   const match = NAME.exec(text);
   if (!match) return null;
-  const [all, prefix = "", letters = "", hyphen = "", digits = "", suffix = ""] = match;
-  return { name: { prefix, letters, hyphen, digits, suffix }, end: at + all.length };
+  const [all, assembly = "", circuit = "", letters = "", hyphen = "", digits = "", suffix = ""] = match;
+  return {
+    name: { prefix: assembly || (circuit && `${circuit}-`), letters, hyphen, digits, suffix },
+    end: at + all.length,
+  };
 }
 
-const spell = (name: Name) =>
-  (name.prefix ? `${name.prefix}-` : "") + name.letters + name.hyphen + name.digits + name.suffix;
+const spell = (name: Name) => name.prefix + name.letters + name.hyphen + name.digits + name.suffix;
 
 /** A name that leaves out what it shares with the one before it: R18,27,45; C12A,B,C. */
 function shortAt(text: string, at: number, last: Name): { name: Name; end: number } | null {

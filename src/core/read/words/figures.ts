@@ -94,7 +94,8 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
       tokens[to]?.text === "." && tokens[to + 1]?.text !== "." && (tokens[to + 1]?.key ?? "") in JOINS ? 1 : 0;
     const join = joinAt(tokens, to + skip);
     const next = join && figureAt(tokens, join.to);
-    if (!join || !next || isPercent(tokens, next.to) || !sameSort(figures.at(-1)!, next, join.joiner)) break;
+    if (!join || !next || isPercent(tokens, next.to) || (joiner !== "" && join.joiner !== joiner)) break;
+    if (!sameSort(figures.at(-1)!, next, join.joiner)) break;
     figures.push(next);
     joiner = joiner || join.joiner;
     to = next.to;
@@ -105,12 +106,24 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
 
 const isPercent = (tokens: readonly Token[], at: number) => /^(?:%|percent|per)$/.test(tokens[at]?.key ?? "");
 
-/** Figures of one amount measure the same thing: 1.8k/1W is a value and its watts. A bare figure joins any. */
+const MOST_TIMES = 10;
+const LARGEST_STEP = 10;
+
+/**
+ * Figures of one amount measure the same thing: 1.8k/1W is a value and its watts, .05/400 and 8/450 V a value and its
+ * volts. A bare figure joins any; "x" counts.
+ */
 function sameSort(a: Figure, b: Figure, joiner: string): boolean {
-  if (joiner === "x" || joiner === "×") return b.unit?.measure !== "metre";
-  if (!a.unit || !b.unit) return true;
-  return a.unit.measure === b.unit.measure || a.unit.measure === null || b.unit.measure === null;
+  const [x, y] = [a.unit?.measure ?? null, b.unit?.measure ?? null];
+  if (joiner === "x" || joiner === "×")
+    return Number.isInteger(a.number) && a.number <= MOST_TIMES && a.unit === null && y !== "metre" && y !== "volt";
+  if (joiner === "/" && a.unit === null && (y === null || y === "volt") && b.number >= LARGEST_STEP * a.number)
+    return false;
+  if (!a.unit || !b.unit || x === y) return true;
+  return (x === null && isValue(y)) || (y === null && isValue(x));
 }
+
+const isValue = (measure: string | null) => measure === "ohm" || measure === "farad" || measure === "henry";
 
 function joinOf(figures: readonly Figure[], joiner: string): Join {
   if (figures.length === 1) return "one";

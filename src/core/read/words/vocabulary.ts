@@ -29,7 +29,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "capacitor",
-    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacitance|kondensator|kondensatoren|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|becher|feedthru capacitor",
+    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|becher|feedthru capacitor",
   ],
   [
     "kind",

@@ -24,11 +24,12 @@ export function settleColumns(heads: readonly Head[], body: readonly Strip[]): H
   return settled;
 }
 
-const MOSTLY = 0.5;
+const MOSTLY = 0.45;
 
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
   const shares = heads.map((head) => {
+    if (head.role === "section") return 0;
     const texts = body.flatMap((strip) =>
       strip.pieces.filter((piece) => piece.text.trim() && headOver(heads, strip, piece) === head),
     );

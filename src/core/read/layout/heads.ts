@@ -15,7 +15,7 @@ const HEADS: readonly (readonly [Role, string])[] = [
   ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
   ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|part"],
   ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
-  ["section", "location|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
+  ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
   ["remarks", "remarks|remark|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
   ["price", "price|list price|list|net|net price|price each|each|preis|cost|unit price|list each"],
   ["item", "item|item no|find|find no|line|line no|index|index no|no|lfd nr|nr|serial no"],

@@ -1,6 +1,7 @@
 import { designatorsOf } from "../records/designators.js";
 import type { SourceLine } from "../sourceLine.js";
 import { headBlockAt } from "./headBlock.js";
+import { isKindHeading } from "./headings.js";
 import { unfoldPanels } from "./panels.js";
 import { isRule, type Strip, stripOf } from "./pieces.js";
 import { readProse } from "./prose.js";
@@ -41,6 +42,7 @@ function step(walk: Walk, strips: readonly Strip[], at: number): number {
     const isSame = walk.heads?.map((head) => head.role).join() === block.heads.map((head) => head.role).join();
     if (!isSame) walk.table++;
     walk.heads = block.heads;
+    walk.heading = block.heads.map((head) => head.text).find(isKindHeading) ?? walk.heading;
     return block.height;
   }
   takeLine(walk, strip);

@@ -41,7 +41,7 @@ export function evidenceOf(texts: readonly Words[]): Evidence {
  * What capital M means in a document: as the user says, else as a note says, else by the list's own evidence.
  *
  * K printed for thousand leaves million to M; meg for million leaves it thousand; so does a number of Ms that is no
- * resistor in megohms. Else it is not settled (null).
+ * resistor in megohms. Else it is not settled (null); nor is it where no M is printed.
  */
 export function dialectOf(
   notes: readonly Note[],
@@ -53,6 +53,7 @@ export function dialectOf(
   const said = notes.map((note) => note.text).join("\n");
   if (M_THOUSAND.test(said)) return { capitalM: "thousand", by: "note", megPrinted };
   if (M_MILLION.test(said)) return { capitalM: "million", by: "note", megPrinted };
+  if (evidence.numbersBeforeM.length === 0) return { capitalM: null, by: null, megPrinted };
   const isLarge = evidence.numbersBeforeM.some((number) => number > MOST_MEGOHMS);
   if (evidence.kPrinted) return { capitalM: "million", by: "list", megPrinted };
   if (megPrinted || isLarge) return { capitalM: "thousand", by: "list", megPrinted };

@@ -73,12 +73,25 @@ function takesNotes(entry: Stated, find: ReturnType<typeof finder>): boolean {
   return (part.value !== null || part.valueMin !== null) && find(part.partOf, part.section)?.kind !== "network";
 }
 
-/** Above this share of repeated names the sections number anew, and the same name in two of them is no fault. */
-const RESTARTS = 0.08;
+/**
+ * Whether the sections number anew: the lowest number of some letter stands in more than one of them. Then the same name
+ * in two sections is no fault.
+ */
+function numbersAnew(parts: readonly ListedPart[]): boolean {
+  const lowest = new Map<string, { number: number; sections: Set<string | null> }>();
+  for (const part of parts)
+    for (const name of part.designators) {
+      const [, letters = "", digits = ""] = /^(.*?)(\d+)[A-Z]?$/.exec(plainName(name)) ?? [];
+      const found = lowest.get(letters);
+      const number = Number(digits);
+      if (!found || number < found.number) lowest.set(letters, { number, sections: new Set([part.section]) });
+      else if (number === found.number) found.sections.add(part.section);
+    }
+  return [...lowest.values()].some(({ sections }) => sections.size > 1);
+}
 
 function markDuplicates(parts: readonly ListedPart[]): ListedPart[] {
-  const all = parts.flatMap((part) => part.designators.map(plainName));
-  const restart = all.length - new Set(all).size > Math.max(2, all.length * RESTARTS);
+  const restart = numbersAnew(parts);
   const seen = new Set<string>();
   return parts.map((part) => {
     const keys = part.designators.map((name) => `${restart ? part.section : ""}/${plainName(name)}`);

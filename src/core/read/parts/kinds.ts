@@ -43,6 +43,7 @@ export function kindOf(names: readonly string[], words: readonly Words[], headin
     return nouns.find((noun) => noun.field === "kind" && noun.value === "transformer") ? "transformer" : "network";
   if (byLetters) return corrected(byLetters, nouns);
   const byNouns = kindOfNouns(words, nouns, names.length > 0);
+  if (names[0] && classLetters(names[0]) === "P" && isControl(words)) return "potentiometer";
   if (byNouns === "resistor") return kindOfResistor(words, nouns, heading);
   return byNouns === "other" && nouns.length === 0 ? (kindOfHeading(heading) ?? "other") : byNouns;
 }
@@ -80,6 +81,10 @@ function isTaper({ tokens }: Words, { field, from, to }: Meaning): boolean {
 
 /** An adjustable power resistor with a sliding band is still a resistor. */
 const isSlider = (words: Words) => /\b(?:slider|sliding|band)\b/i.test(words.text);
+
+/** P is a plug or a potentiometer: a taper tells. */
+const isControl = (words: readonly Words[]) =>
+  words.some((text) => text.meanings.some((meaning) => meaning.field === "taper"));
 
 /** The one kind that a heading names (TUBES), for lines that name nothing (12AT7). */
 function kindOfHeading(heading: Words | null): Kind | null {

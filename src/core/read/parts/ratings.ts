@@ -37,7 +37,10 @@ export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind
     if (amount) return inUnits(words, amount, head?.factor);
   }
   const remarks = kind === "resistor" || kind === "potentiometer" ? [] : ofRoles(texts, "remarks");
-  for (const { words } of [...ofRoles(texts, "rating", "description", "value"), ...remarks]) {
+  for (const { words } of [
+    ...ofRoles(texts, "rating", column === "watts" ? "volts" : "watts", "description", "value"),
+    ...remarks,
+  ]) {
     const amounts = amountsOf(words, measure);
     const own =
       amounts.find((amount) => amount.aside === null) ??

@@ -49,7 +49,7 @@ export function designatorsAt(text: string, at = 0): Designators | null {
 
 /** The designators that a whole text consists of, or null when it holds anything else. */
 export function designatorsOf(text: string): readonly string[] | null {
-  const trimmed = text.trim().replace(/[,.:;]+$/, "");
+  const trimmed = text.trim().replace(/[,.:;*†‡§+]+$/, "");
   const found = designatorsAt(trimmed);
   return found && found.end === trimmed.length ? found.names : null;
 }

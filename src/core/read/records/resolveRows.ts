@@ -158,7 +158,7 @@ function fillSections(records: readonly ListRecord[]): ListRecord[] {
   let current: string | null = null;
   return records.map((record) => {
     const own = record.cells
-      .filter((cell) => cell.role === "section")
+      .filter((cell) => cell.role === "section" && !/^[A-Z]\d{1,2}$/.test(cell.text))
       .map((cell) => cell.text)
       .join(" | ");
     if (own !== "" && /^[A-Za-z]{2}/.test(own)) current = own;

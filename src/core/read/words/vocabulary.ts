@@ -24,12 +24,12 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "resistor",
-    "resistor|resistors|resistance|resistances|res|resist|festwiderstand|festwiderstände|widerstand|widerstände|bleeder|dropper",
+    "resistor|resistors|resistance|resistances|res|resist|festwiderstand|festwiderstände|widerstand|widerstände|widerstandswerte|bleeder|dropper",
   ],
   [
     "kind",
     "capacitor",
-    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|becher|feedthru capacitor",
+    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|becher|feedthru capacitor",
   ],
   [
     "kind",
@@ -74,7 +74,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "construction",
     "carbon-film",
-    "carbon film|deposited carbon|deposited carbon film|depos carbon|dep carbon|cracked carbon|high stab carbon film|high stability carbon|schichtwiderstand|kohleschicht|kohleschichtwiderstand|hi stab|cf",
+    "carbon film|deposited carbon|deposited carbon film|depos carbon|dep carbon|cracked carbon|high stab carbon film|high stability carbon|schichtwiderstand|kohleschicht|kohleschichtwiderstand|schicht|hi stab|cf",
   ],
   [
     "construction",
@@ -90,23 +90,23 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "dielectric",
     "paper",
-    "paper|tubular paper|paper tubular|papier|metallised paper|metallized paper|metalized paper|metallpapier|mp|molded paper|moulded paper|paper dielectric|wax paper|waxed paper|wax",
+    "paper|tubular paper|paper tubular|papier|papierkondensator|rollkondensator|metallised paper|metallized paper|metalized paper|metallpapier|mp|molded paper|moulded paper|paper dielectric|wax paper|waxed paper|wax",
   ],
   ["dielectric", "mica", "mica|micas|glimmer|glimmerkondensator|mica dielectric|moulded mica|molded mica"],
   ["dielectric", "silver-mica", "silver mica|silvered mica|silver micas|silvered micas|sm|silverglimmer|dipped mica"],
   [
     "dielectric",
     "ceramic",
-    "ceramic|ceramics|cer|ceram|keramik|keramikkondensator|keramisch|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
+    "ceramic|ceramics|cer|ceram|keramik|keramikkondensator|scheibenkondensator|rohrkondensator|keramisch|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
   ],
   [
     "dielectric",
     "electrolytic",
-    "electrolytic|electrolytics|elect|elec|electro|lytic|elko|becher elko|elyt|electrolytic dielectric|dry electrolytic|wet electrolytic",
+    "electrolytic|electrolytics|elect|elec|electro|lytic|elko|elkos|elektrolytkondensator|elektrolyt|becher elko|elyt|electrolytic dielectric|dry electrolytic|wet electrolytic",
   ],
-  ["dielectric", "tantalum", "tantalum|tant|tantal|tantalytic"],
-  ["dielectric", "polyester", "polyester|mylar|mks|mkt|polyethylene terephthalate"],
-  ["dielectric", "polystyrene", "polystyrene|polystyrol|styroflex|styrol|poly styrene"],
+  ["dielectric", "tantalum", "tantalum|tant|tantal|tantalytic|tantalkondensator|tantalelko"],
+  ["dielectric", "polyester", "polyester|folienkondensator|mylar|mks|mkt|polyethylene terephthalate"],
+  ["dielectric", "polystyrene", "polystyrene|polystyrol|styroflex|styroflexkondensator|styrol|poly styrene"],
   ["dielectric", "film", "plastic film|kunstfolie|polypropylene|polypropylen|mkp|folie|plastic"],
   ["dielectric", "oil", "oil|oil filled|oil paper|oil impregnated|öl"],
   ["dielectric", "air", "air|luft|air spaced|air dielectric|air trimmer"],

@@ -24,16 +24,17 @@ export function settleColumns(heads: readonly Head[], body: readonly Strip[]): H
   return settled;
 }
 
-const MOSTLY = 0.45;
+const MOSTLY = 0.5;
 
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
   const shares = heads.map((head) => {
     if (head.role === "section") return 0;
-    const texts = body.flatMap((strip) =>
-      strip.pieces.filter((piece) => piece.text.trim() && headOver(heads, strip, piece) === head),
-    );
-    return texts.filter((piece) => designatorsOf(piece.text)).length / Math.max(1, texts.length);
+    const firsts = body.flatMap((strip) => {
+      const own = strip.pieces.find((piece) => piece.text.trim() !== "" && headOver(heads, strip, piece) === head);
+      return own ? [own.text] : [];
+    });
+    return firsts.filter((text) => designatorsOf(text)).length / Math.max(1, firsts.length);
   });
   const named = heads.findIndex((head) => head.role === "designator");
   const best = shares.indexOf(Math.max(...shares));
@@ -54,10 +55,24 @@ export function cellsUnder(heads: readonly Head[], strip: Strip): RowCell[] {
     head: price && isPrice(piece) ? price : headFor(heads, piece),
   }));
   const shifted = shiftLongDesignators(heads, placed);
-  return heads.flatMap((head) => {
-    const text = shifted.flatMap((own) => (own.head === head ? [own.piece.text] : [])).join(" ");
-    return text === "" ? [] : [{ role: head.role, text, unit: head.unit }];
-  });
+  return heads.flatMap((head) =>
+    cellsOfColumn(
+      head,
+      shifted.filter((own) => own.head === head).map((own) => own.piece.text),
+    ),
+  );
+}
+
+/** The pieces of one column are one cell; what stands behind the designators of their column describes the part. */
+function cellsOfColumn(head: Head, [first, ...more]: readonly string[]): RowCell[] {
+  if (first === undefined) return [];
+  const { role, unit } = head;
+  const isRunOn = role === "designator" && more.length > 0 && designatorsOf(first) !== null && !/[,&]$/.test(first);
+  if (!isRunOn) return [{ role, text: [first, ...more].join(" "), unit }];
+  return [
+    { role, text: first, unit },
+    { role: "description", text: more.join(" "), unit: null },
+  ];
 }
 
 const PRICE = /^[$£]?\s?[\dOolIS]*[.,][\dOolIS]{2}$/;
@@ -73,7 +88,8 @@ function byIndex(heads: readonly Head[], pieces: readonly Piece[]): RowCell[] {
 const headOver = (heads: readonly Head[], strip: Strip, piece: Piece) =>
   strip.form === "gaps" ? headFor(heads, piece) : heads.find((head) => head.start === piece.start);
 
-const headFor = (heads: readonly Head[], piece: Piece) =>
+/** The head of the column that a piece of a typed line stands in. */
+export const headFor = (heads: readonly Head[], piece: Piece) =>
   heads.filter((head) => head.start <= piece.start + SLACK).at(-1) ?? heads[0]!;
 
 type Placed = { readonly piece: Piece; readonly head: Head };

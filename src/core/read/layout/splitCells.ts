@@ -1,5 +1,5 @@
 import { designatorsAt, designatorsOf } from "../records/designators.js";
-import { cellsByContent, cellsUnder, PART_NUMBER } from "./columns.js";
+import { cellsByContent, cellsUnder, headFor, PART_NUMBER } from "./columns.js";
 import type { Strip } from "./pieces.js";
 import type { Head, Piece, RowCell } from "./row.js";
 
@@ -22,7 +22,7 @@ export function cellsOf(strip: Strip, heads: readonly Head[] | null): RowCell[] 
   if (!heads) return cellsByContent(pieces);
   const cells = cellsUnder(heads, strip);
   if (strip.form !== "gaps") return cells;
-  return fitsColumns(cells) ? splitRunOn(cells) : cellsInOrder(heads, strip.pieces);
+  return fitsColumns(heads, strip.pieces) ? splitRunOn(cells) : cellsInOrder(heads, strip.pieces);
 }
 
 /** "R1 470K" typed as one piece: the designators stand apart from the rest. */
@@ -50,10 +50,9 @@ function splitRunOn(cells: readonly RowCell[]): RowCell[] {
   return cells.flatMap((cell, i) => (i === at ? [{ ...cell, text: text.slice(0, found.end) }, rest] : [cell]));
 }
 
-/** A typed line fits its columns unless a part number or a value has slid under the designators. */
-function fitsColumns(cells: readonly RowCell[]): boolean {
-  const text = cells.find((cell) => cell.role === "designator")?.text ?? "";
-  return !/^[A-Z]{1,3}-?\d+[A-Z]?\s+\S*\d{3,}-\d/.test(text);
+/** A typed line fits its columns unless a part number has slid under the designators. */
+function fitsColumns(heads: readonly Head[], [, second]: readonly Piece[]): boolean {
+  return !second || headFor(heads, second).role !== "designator" || !PART_NUMBER.test(second.text);
 }
 
 /** Pieces given to the heads in order, for lines typed without regard to columns. */

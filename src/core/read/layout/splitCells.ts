@@ -52,7 +52,12 @@ function splitRunOn(cells: readonly RowCell[]): RowCell[] {
 
 /** A typed line fits its columns unless a part number has slid under the designators. */
 function fitsColumns(heads: readonly Head[], [, second]: readonly Piece[]): boolean {
-  return !second || headFor(heads, second).role !== "designator" || !PART_NUMBER.test(second.text);
+  return (
+    !second ||
+    headFor(heads, second).role !== "designator" ||
+    !PART_NUMBER.test(second.text) ||
+    designatorsOf(second.text) !== null
+  );
 }
 
 /** Pieces given to the heads in order, for lines typed without regard to columns. */

@@ -4,7 +4,8 @@ import { isContinued, isKindHeading, isPageLine, sectionName } from "./headings.
 import type { Strip } from "./pieces.js";
 import type { RowCell } from "./row.js";
 import { cellsOf, withoutBox } from "./splitCells.js";
-import { openRow, takeNote, type Walk } from "./walk.js";
+import { isFootnote, takeOther, takeRemark } from "./takeOther.js";
+import { openRow, type Walk } from "./walk.js";
 
 /** One line that is neither blank, rule nor head: a row, the rest of one, a heading, a note. */
 export function takeLine(walk: Walk, printed: Strip): void {
@@ -165,39 +166,4 @@ function isNamelessPart(walk: Walk, strip: Strip, cells: readonly RowCell[], tic
   if (walk.heads && !walk.heads.some((head) => head.role === "designator")) return isListed || strip.form === "cells";
   if (textIn(cells, "designator") !== "") return false;
   return walk.heads ? isListed : has("partNumber") && walk.rows.length > 0 && strip.pieces.length > 1;
-}
-
-const REMARK = /^(?:[-*•]\s+|\*{1,2}\s*)\S/;
-
-const isFootnote = (walk: Walk, strip: Strip) =>
-  walk.rows.length > 0 && /^[*†‡]\s*\S/.test(strip.pieces[0]?.text ?? "");
-
-const FEWEST_WORDS_OF_NOTE = 6;
-
-/** Remarks on parts, notes, titles: all that is left. */
-function takeOther(walk: Walk, strip: Strip): void {
-  const text = strip.pieces
-    .map((piece) => piece.text.trim())
-    .filter(Boolean)
-    .join("  ");
-  if (REMARK.test(text) && walk.rows.length > 0) {
-    takeRemark(walk, strip);
-    return;
-  }
-  const isBracket = /^\(.*\)$/.test(text.trim());
-  const isNote = /[.:]$/.test(text.trim()) || text.split(/\s+/).length >= FEWEST_WORDS_OF_NOTE;
-  takeNote(walk, strip, text);
-  if (!isBracket && !isNote && strip.form !== "cells") walk.pending = null;
-  if (!isBracket) walk.apart = true;
-}
-
-/** A remark goes on over lines that read on. */
-function takeRemark(walk: Walk, strip: Strip): void {
-  const text = strip.pieces.map((piece) => piece.text.trim()).join(" ");
-  const last = walk.remarks.at(-1);
-  walk.furniture.push(...strip.numbers);
-  if (last && !walk.blank && last.lines.at(-1) === strip.numbers[0]! - 1 && readsOn(text) && !/^[-*•]/.test(text)) {
-    last.text = `${last.text} ${text}`;
-    last.lines.push(...strip.numbers);
-  } else walk.remarks.push({ lines: [...strip.numbers], text, section: walk.section });
 }

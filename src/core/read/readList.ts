@@ -52,12 +52,11 @@ export function readList(lines: readonly SourceLine[], options: ReadOptions = {}
   const records = resolveRows(layout.rows, layout.notes, readName);
   const writing = writingOf(lines, noisy);
   const clauses = clausesOf(layout.notes, writing);
-  const evidence = evidenceOf(
-    records.flatMap((record) => ofRoles(textsOf(record, writing), "value", "description").map((text) => text.words)),
-  );
+  const texts = records.map((record) => textsOf(record, writing));
+  const evidence = evidenceOf(texts.flatMap((own) => ofRoles(own, "value", "description").map((text) => text.words)));
   const dialect = dialectOf(layout.notes, evidence, options.capitalM);
   const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
-  const stated = records.map((record) => statedPart(record, context));
+  const stated = records.map((record, i) => statedPart(record, context, texts[i]));
   const listed = withPartNumbers(stated, options.partNumbers);
   const parts = finishParts(listed, defaultsOf(clauses), layout.remarks, context);
   return {

@@ -120,7 +120,8 @@ function merge(cells: readonly RowCell[]): RowCell[] {
 }
 
 /** What a part number looks like: letters and digits in groups, or a long number. */
-export const PART_NUMBER = /^(?=.*\d)(?:[A-Z0-9]{1,9}[-/.][A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|\d{5,})$/;
+export const PART_NUMBER =
+  /^(?=.*\d)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:[A-Z0-9]{1,9}-[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|\d{5,})$/;
 
 /** The cells of a typed line without heads: designators, description, and a part number at the end. */
 export function cellsByContent(pieces: readonly Piece[]): RowCell[] {

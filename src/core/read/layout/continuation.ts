@@ -24,6 +24,7 @@ const REST_OF_LIST = /^(?:\s*[,&]?\s*[A-F](?:\s*[,&/]\s*[A-F])*,?\s*|\s*\d{1,3}(
 
 /** Whether a designator cell goes on with the list of the row above: "C4A," / "C4B"; "C12A," / "B,C"; "R1 THRU" / "R12". */
 export function goesOnWithList(above: string, text: string): boolean {
+  if (/^(?:thru|to|and|&|-|–)$/i.test(text.trim())) return designatorsOf(above) !== null;
   if (!OPEN_LIST.test(above.trim())) return false;
   return REST_OF_LIST.test(text) || designatorsOf(text) !== null;
 }

@@ -28,8 +28,11 @@ const FILLER = new Set([
 ]);
 const CONTINUED = /\s*[([]?\s*\b(?:continued|contd|cont'd|cont|fortsetzung|forts)\b\.?\s*[)\]]?\s*$/i;
 
+/** A line longer than this is no heading. */
+const LONGEST_LINE = 90;
+
 /** Whether a heading only takes up an earlier one on a new page. */
-export const isContinued = (text: string) => CONTINUED.test(text);
+export const isContinued = (text: string) => text.length <= LONGEST_LINE && CONTINUED.test(text);
 
 /** A heading without "(continued)" and marks of Markdown. */
 export const headingText = (text: string) =>
@@ -46,8 +49,8 @@ export const headingText = (text: string) =>
  * What stands behind the first comma, dash or bracket may be anything: it states what all parts under it share.
  */
 export function isKindHeading(text: string): boolean {
+  if (text.length > LONGEST_LINE) return false;
   const plain = headingText(text);
-  if (plain.length > 70) return false;
   const head = plain.split(/--|[:;(]|,\s*(?=\d)|\s-\s(?=\d)/)[0]!;
   const tokens = tokensOf(head);
   const meanings = phrasesOf(tokens);
@@ -69,6 +72,7 @@ const MOST_WORDS = 6;
 
 /** The section that a heading names ("MAIN CHASSIS", "TUNER ASSEMBLY (820-T)"), or null when it is no such heading. */
 export function sectionName(text: string): string | null {
+  if (text.length > LONGEST_LINE) return null;
   const plain = headingText(text)
     .replace(/\s*\([^)]*\)\s*$/, "")
     .replace(/[:.]$/, "")
@@ -86,5 +90,7 @@ export function sectionName(text: string): string | null {
 const PAGE =
   /\b(?:page|sheet|blatt|seite)\s+(?:\d+|[a-z]+)\b|^[\s\-–—.(]*\d{1,4}[\s\-–—.)]*$|^[IVXLC]+\s*-\s*\d+$|\bcontinued on\b|^\(?\s*(?:over|continued|end of table|concluded)\s*\)?$|\bprinted in\b/i;
 
+const LONGEST_PAGE_LINE = 200;
+
 /** Whether a line only serves the page: its number, "continued on page 22", "(over)". */
-export const isPageLine = (text: string) => PAGE.test(text.trim());
+export const isPageLine = (text: string) => text.length <= LONGEST_PAGE_LINE && PAGE.test(text.trim());

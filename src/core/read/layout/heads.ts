@@ -11,7 +11,7 @@ const HEADS: readonly (readonly [Role, string])[] = [
   ["tolerance", "tol|tolerance|tols|toleranz|limits|%|tol %"],
   ["watts", "watts|watt|wattage|power|w|leistung|belastbarkeit|watts rating"],
   ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
-  ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|comment|specification|spec|characteristics"],
+  ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|comment|specification|spec|characteristics"],
   ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
   ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|part"],
   ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
@@ -24,6 +24,9 @@ const HEADS: readonly (readonly [Role, string])[] = [
 const ROLE_OF: ReadonlyMap<string, Role> = new Map(
   [...HEADS].reverse().flatMap(([role, words]) => words.split("|").map((word) => [word, role] as const)),
 );
+
+/** No head is longer than this. */
+const LONGEST_HEAD = 60;
 
 /** A column for one variant of the set: "-11", "-01", "0". */
 const VARIANT = /^(?:-\d{1,3}|0)$/;
@@ -41,7 +44,7 @@ const keyOf = (text: string) =>
 /** The role that a head's words give a column, or null. "Cap. in MF" is a value in microfarads. */
 export function roleOfHead(text: string): Role | null {
   if (VARIANT.test(text.trim())) return "quantity";
-  if (text.includes("=")) return null;
+  if (text.length > LONGEST_HEAD || text.includes("=")) return null;
   const key = keyOf(text);
   return ROLE_OF.get(key) ?? ROLE_OF.get(key.replace(/ /g, "")) ?? roleByUnit(text, key);
 }

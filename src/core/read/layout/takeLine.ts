@@ -123,7 +123,7 @@ const isBracketed = (text: string) => /^\(.*\)$/.test(text.trim());
 /** A heading stands apart: after a blank line, out of the description's column, or centred in a drawn cell. */
 function standsAsHeading(walk: Walk, strip: Strip): boolean {
   const piece = strip.pieces.find((candidate) => candidate.text.trim() !== "")!;
-  if (strip.form === "cells") return true;
+  if (strip.form === "cells" || /^#{1,6}\s/.test(piece.text)) return true;
   if (strip.form === "strokes") return /^\s{4,}/.test(piece.text);
   if (walk.open === null || walk.blank || walk.apart) return true;
   const text = walk.heads?.find((head) => head.role === "description") ?? walk.heads?.[1];

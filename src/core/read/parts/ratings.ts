@@ -36,7 +36,8 @@ export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind
     const amount = words.amounts.find(({ figures }) => !figures[0]!.unit || figures[0]!.unit.measure === measure);
     if (amount) return inUnits(words, amount, head?.factor);
   }
-  const remarks = kind === "resistor" || kind === "potentiometer" ? [] : ofRoles(texts, "remarks");
+  const remarks =
+    column === "volts" && (kind === "resistor" || kind === "potentiometer") ? [] : ofRoles(texts, "remarks");
   for (const { words } of [
     ...ofRoles(texts, "rating", column === "watts" ? "volts" : "watts", "description", "value"),
     ...remarks,

@@ -27,8 +27,11 @@ export type Stated = {
 };
 
 /** The part that a record states, nothing borrowed but dittos. */
-export function statedPart(record: ListRecord, context: Context): Stated {
-  const texts = textsOf(record, context.writing);
+export function statedPart(
+  record: ListRecord,
+  context: Context,
+  texts: readonly Text[] = textsOf(record, context.writing),
+): Stated {
   const heading = record.heading ? readWords(record.heading, context.writing) : null;
   const words = ofRoles(texts, "description", "value", "rating", "remarks").map((text) => text.words);
   const kind = kindOf(record.names, words, heading);

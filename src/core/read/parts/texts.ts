@@ -27,8 +27,11 @@ export function textsOf(record: ListRecord, writing: Writing): Text[] {
 }
 
 /** The texts of some roles, in the order of the roles asked for. */
-export const ofRoles = (texts: readonly Text[], ...roles: readonly Text["role"][]): Text[] =>
-  roles.flatMap((role) => texts.filter((text) => text.role === role));
+export function ofRoles(texts: readonly Text[], ...roles: readonly Text["role"][]): Text[] {
+  const found: Text[] = [];
+  for (const role of roles) for (const text of texts) if (text.role === role) found.push(text);
+  return found;
+}
 
 /** All that the list prints of a part, cell by cell. */
 export const printedText = (record: ListRecord) =>

@@ -86,7 +86,7 @@ function alnumEnd(text: string, at: number): number {
   return end;
 }
 
-/** A number; 4K7 with its letter as the point; 12AX7 and the like as a code. */
+/** A number; 4K7 (and 1M5: a million in this notation) with its letter as the point; 12AX7 and the like as a code. */
 function numberAt(text: string, at: number, mark: DecimalMark): Token | null {
   const isDots = text[at] === "." && text[at - 1] === ".";
   const number = isDots ? null : scanNumber(text, at, mark);
@@ -106,7 +106,8 @@ function letterAsPoint(text: string, at: number, whole: number, letter: number, 
   const outer = after > end ? unitNamed(text.slice(end, after)) : null;
   if (!unit || outer === undefined) return token("code", text, at, alnumEnd(text, letter));
   const value = Number(`${whole}.${text.slice(digits, end)}`);
-  return token("number", text, at, after, { value, unit: outer ? { ...unit, measure: outer.measure } : unit });
+  const { factor, measure } = unit;
+  return token("number", text, at, after, { value, unit: { factor, measure: outer?.measure ?? measure } });
 }
 
 /** A word with its inner dots ("W.V."), or a code of letters and digits. */

@@ -1,0 +1,48 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { designatorsAt, designatorsOf } from "../../../../src/core/read/records/designators.js";
+
+test.each([
+  ["R12", "R12", "one"],
+  ["C-10", "C-10", "a hyphen stays as printed"],
+  ["C02", "C02", "so does a leading zero"],
+  ["C12A/B", "C12A C12B", "sections with a stroke"],
+  ["C8A,B,C", "C8A C8B C8C", "letters alone go on"],
+  ["C6 ABCD", "C6A C6B C6C C6D", "letters together"],
+  ["C3A-B", "C3A C3B", "a range of letters"],
+  ["R1 to R4", "R1 R2 R3 R4", "a range in words"],
+  ["C-01 THRU C-03", "C-01 C-02 C-03", "a range keeps the zeros"],
+  ["R13–R15", "R13 R14 R15", "a dash"],
+  ["L1-4", "L1 L2 L3 L4", "the letter left out"],
+  ["R18,27,45", "R18 R27 R45", "the letter left out in a list"],
+  ["R11,14,D24,25", "R11 R14 D24 D25", "another letter inside"],
+  ["R9, 10,11,12", "R9 R10 R11 R12", "blanks here and there"],
+  ["R16 & R18", "R16 R18", "and"],
+  ["R-9 THRU R-12 (except R-11)", "R-9 R-10 R-12", "an exception"],
+  ["A-R193 THRU A-R195", "A-R193 A-R194 A-R195", "a circuit's letter before the name"],
+  ["1A2R3, A23A2R14", "1A2R3 A23A2R14", "assemblies in the name"],
+  ["Rö1", "Rö1", "a German tube"],
+])("%s is %s: %s", (text, names) => {
+  expect(designatorsOf(text)).toEqual(names.split(" "));
+});
+
+test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K"])("%s is no designator", (text) => {
+  expect(designatorsOf(text)).toBeNull();
+});
+
+test("designators stop where the value begins", () => {
+  expect(designatorsAt("R1, R5, R7 470K")).toEqual({ names: ["R1", "R5", "R7"], end: 10 });
+  expect(designatorsAt("R19, 20, 21 1K")!.names).toEqual(["R19", "R20", "R21"]);
+  expect(designatorsAt("R5, 33 k")!.names).toEqual(["R5"]);
+  expect(designatorsAt("C15, C16, 3 off")!.names).toEqual(["C15", "C16"]);
+});
+
+test("a range of any length is written out one by one", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 1, max: 400 }), (from, more) => {
+      const names = designatorsOf(`R${from} THRU R${from + more}`)!;
+      expect(names).toHaveLength(more + 1);
+      expect(names.at(-1)).toBe(`R${from + more}`);
+    }),
+  );
+});

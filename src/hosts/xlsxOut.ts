@@ -22,7 +22,7 @@ export function sharedTexts(): SharedTexts {
 }
 
 const CELL =
-  /<c r="([A-Z]+\d+)"([^>]*)>\s*(?:<f[^>]*ref="([^"]*)"[^>]*>([\s\S]*?)<\/f>)?\s*(?:<v>[\s\S]*?<\/v>)?\s*<\/c>/g;
+  /<c r="([A-Z]+\d+)"([^>]*)>\s*(?:<f[^>]*ref="([^"]*)"[^>]*>([^<]*)<\/f>)?\s*(?:<v>[^<]*<\/v>|<v\/>)?\s*<\/c>/g;
 
 /**
  * A sheet's part of the file as the library writes it, mended: texts without the apostrophe that guards them in the

@@ -66,9 +66,9 @@ export function Pane() {
     <div className={styles.pane}>
       <Head set={set} overview={overview} shown={isNew ? null : shown} go={go} />
       <Said />
-      <main className={styles.main}>
+      <section className={styles.main} aria-label="Screen">
         <Shown go={go} />
-      </main>
+      </section>
       <footer className={styles.note}>{STANDING_NOTE}</footer>
     </div>
   );

@@ -1,8 +1,12 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, test } from "vitest";
-import { closeBrowser, type Look, type Visit, visit } from "./visit.js";
+import { closeBrowser, type Look, savedFile, type Visit, visit } from "./visit.js";
 
 afterAll(closeBrowser);
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 const pane = (page: Page) => page.locator("#pane");
 const press = (page: Page, name: string | RegExp) => pane(page).getByRole("button", { name }).first().click();
@@ -15,6 +19,21 @@ async function withSample(look: Look = {}): Promise<Visit> {
   await said(seen.page, /Done: Open the sample/);
   return seen;
 }
+
+let opened: Promise<Visit> | null = null;
+
+/** One visit with the sample open, for all that only look. */
+function sample(): Promise<Visit> {
+  opened ??= withSample();
+  return opened;
+}
+
+const PASTED = `PARTS LIST  (resistors 1/2 watt)
+R1   470K   plate load
+R2   1 MEG  grid leak
+C1   .05 mf 400 v
+see also the next page
+`;
 
 /** Ticks the stops of the set, one by one, and begins. */
 async function beginSitting(page: Page): Promise<void> {
@@ -62,4 +81,52 @@ describe("the main job on the page", () => {
     await picture("bench-logged");
     await seen.close();
   });
+
+  test("brings in a pasted list line by line, saves it, and opens it again with its answers", async () => {
+    const seen = await visit();
+    const { page, picture } = seen;
+    await press(page, "Bring in a parts list");
+    await pane(page)
+      .getByLabel(/^Paste it here/)
+      .fill(PASTED);
+    await press(page, "See how it is understood");
+    await said(page, "3 parts in 5 lines");
+    await picture("list-preview");
+    await pane(page).getByLabel("Short name of the set").fill("MR");
+    await pane(page).getByLabel("What it is").fill("Mantel receiver");
+    await press(page, "Write 3 parts to the sheet");
+    await said(page, /Done: Write 3 parts/);
+    await seen.showSheet("Parts");
+    expect(await seen.cellText("A2")).toBe("MR-1");
+    const download = page.waitForEvent("download");
+    await page.locator(".o-topbar-menu", { hasText: "File" }).click();
+    await page.getByText("Save as .xlsx").click();
+    const file = savedFile("job.xlsx");
+    await (await download).saveAs(file);
+    await seen.close();
+
+    const second = await visit();
+    const chooser = second.page.waitForEvent("filechooser");
+    await press(second.page, "Open a workbook (.xlsx)");
+    await (await chooser).setFiles(file);
+    await said(second.page, /^3 parts: 1 decided/);
+    await second.close();
+  });
+
+  test.each(["List", "Parts", "Bench", "Vendors", "Order", "Fit", "Papers", "Rules", "Set card", "Functions"])(
+    "the screen %s has nothing that keeps a screen reader or a keyboard out",
+    async (name) => {
+      const { page } = await sample();
+      await press(page, new RegExp(`^${name}`));
+      await page.waitForTimeout(300);
+      await page.evaluate(AXE);
+      const found = await page.evaluate(async () => {
+        const axe = (window as unknown as { axe: { run(on: object): Promise<Found> } }).axe;
+        type Found = { violations: { id: string; nodes: { html: string }[] }[] };
+        const { violations } = await axe.run({ include: "#pane", exclude: ["[data-tabster-dummy]", "iframe"] });
+        return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+      });
+      expect(found).toEqual([]);
+    },
+  );
 });

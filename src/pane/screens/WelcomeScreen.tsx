@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { openSampleStep } from "../../commands/sample/openSample.js";
-import { useBench } from "../bench.js";
+import { textOf, useBench } from "../bench.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Stack } from "../kit/Stack.js";
 import type { ScreenProps } from "../screens.js";
@@ -9,13 +9,21 @@ import { logDay } from "../when.js";
 
 /** An empty workbook: what this is for, and the ways in. */
 export function WelcomeScreen({ go }: ScreenProps) {
-  const { host, run, services } = useBench();
+  const { host, reload, run, say, services } = useBench();
   const [isBusy, setBusy] = useState(false);
   const open = async () => {
     setBusy(true);
     await run(await openSampleStep(host, services.read, logDay(services.now())));
     await host.select({ sheet: "Parts", row: 1, column: 1 });
     setBusy(false);
+  };
+  const openFile = async (file: File) => {
+    try {
+      await services.openWorkbook?.(file);
+      await reload();
+    } catch (error) {
+      say({ kind: "problem", text: textOf(error) });
+    }
   };
   return (
     <Stack>
@@ -26,11 +34,7 @@ export function WelcomeScreen({ go }: ScreenProps) {
       <Quiet>Three invented sets and the lists of three invented vendors.</Quiet>
       <Button onClick={() => go("list")}>Bring in a parts list</Button>
       {services.openWorkbook && (
-        <PickFile
-          label="Open a workbook (.xlsx)"
-          accept=".xlsx"
-          onFile={(file) => void services.openWorkbook?.(file)}
-        />
+        <PickFile label="Open a workbook (.xlsx)" accept=".xlsx" onFile={(file) => void openFile(file)} />
       )}
     </Stack>
   );

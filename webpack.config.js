@@ -101,6 +101,11 @@ export default (_env, { mode = "production", minimize = mode === "production", o
         include: /bootstrap/,
       },
       { test: /\.css$/, use: [CssPlugin.loader, css], exclude: /bootstrap/ },
+      {
+        test: /[\\/](ocrAssets\.ts|pdf\.mjs|pdf\.worker\.mjs|highs\.mjs)$/,
+        enforce: "pre",
+        loader: here("src/start/bundle/pageAddress.js"),
+      },
       { test: /\.xml$/, type: "asset/source" },
       { test: /\.wasm$/, type: "asset/resource" },
     ],

@@ -64,6 +64,7 @@ export type Dispatched = {
 /** A workbook as plain data: what the library keeps and loads. Only what we look into has a type. */
 export type WorkbookData = {
   readonly sheets: readonly {
+    readonly figures: readonly unknown[];
     readonly tables: readonly { readonly range: string; readonly config?: { readonly styleId?: string } }[];
   }[];
 };

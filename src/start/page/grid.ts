@@ -4,6 +4,7 @@ import "font-awesome/css/font-awesome.min.css";
 import "@odoo/o-spreadsheet/dist/o_spreadsheet.css";
 import templates from "@odoo/o-spreadsheet/dist/o_spreadsheet.xml";
 import { type Model, Spreadsheet } from "../../hosts/library.js";
+import { readyCharts } from "./charts.js";
 import { ask, notify } from "./messages.js";
 import { mendedTemplates } from "./templates.js";
 
@@ -47,6 +48,7 @@ export async function showGrid(element: HTMLElement, model: Model): Promise<() =
   };
   const app = new App(Grid, { props: { model }, env, translateFn: (text) => text });
   app.addTemplates(mendedTemplates(templates));
+  await readyCharts(model);
   element.replaceChildren();
   await app.mount(element);
   return () => app.destroy();

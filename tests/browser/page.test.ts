@@ -72,6 +72,21 @@ describe("the page", () => {
     await here.close();
   });
 
+  test("draws a chart, and draws it again after a reload", async () => {
+    const { page, typeInCell, errors, close } = await visit();
+    await page.waitForFunction(() => "Chart" in window);
+    await typeInCell("A1", "3");
+    await page.keyboard.press("ArrowUp");
+    await page.locator(".o-topbar-menu", { hasText: "Insert" }).click();
+    await page.locator(".o-menu-item", { hasText: "Chart" }).click();
+    await page.locator(".o-figure canvas").waitFor();
+    await page.waitForTimeout(1200);
+    await page.reload();
+    await page.locator(".o-figure canvas").waitFor();
+    expect(errors).toEqual([]);
+    await close();
+  });
+
   test("F6 goes from the cells to the pane and back", async () => {
     const here = await visit();
     await here.typeInCell("A1", "x");

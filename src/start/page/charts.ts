@@ -2,7 +2,8 @@ import type { Model } from "../../hosts/library.js";
 
 /** The grid draws charts with this global, which its library leaves to the page to bring. */
 async function loadCharts(): Promise<void> {
-  const { Chart, ...parts } = await import("chart.js");
+  const { Chart, registerables, ...parts } = await import("chart.js");
+  Chart.register(...registerables);
   Object.assign(window, { Chart: Object.assign(Chart, parts) });
 }
 

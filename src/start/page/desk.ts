@@ -18,10 +18,9 @@ export type Desk = {
 
 /** Lays the workbook of the last visit, or an empty one, on the page. */
 export async function layDesk(element: HTMLElement): Promise<Desk> {
-  const last = await lastVisit();
+  const last = await lastVisit(element);
   const workbook = embeddedWorkbook(last.model);
-  let name = last.name;
-  let takeOff = await showGrid(element, last.model);
+  let { name, takeOff } = last;
   let isFileBehind = false;
   keepWhileWorking(
     workbook,
@@ -48,14 +47,20 @@ export async function layDesk(element: HTMLElement): Promise<Desk> {
   return { workbook, open, save };
 }
 
-async function lastVisit(): Promise<{ model: Model; name: string }> {
+type Shown = { readonly model: Model; readonly name: string; readonly takeOff: () => void };
+
+async function lastVisit(element: HTMLElement): Promise<Shown> {
   try {
     const last = await kept();
-    if (last) return { model: new Model(last.data), name: last.name };
+    if (last) return await shown(element, new Model(last.data), last.name);
   } catch {
-    notify("The workbook of your last visit could not be read. Here is an empty one.");
+    notify("The workbook of your last visit could not be shown. Here is an empty one.");
   }
-  return { model: new Model(), name: NEW_NAME };
+  return shown(element, new Model(), NEW_NAME);
+}
+
+async function shown(element: HTMLElement, model: Model, name: string): Promise<Shown> {
+  return { model, name, takeOff: await showGrid(element, model) };
 }
 
 /** Keeps the workbook soon after each change, and at once when the page goes out of sight. */

@@ -23,9 +23,9 @@ function lineTable(line: BasketLine, priced: readonly Candidate[], place: Readon
   const shared = priced.some(({ lines }) => lines.length > 1);
   const floor = shared ? priced.map((candidate) => ({ candidate, curve: floorOf(candidate, line.pieces) })) : [];
   const at = priced.map(({ vendor }) => place.get(vendor.id)!);
-  const memo = new Map<string, readonly [LineChoice | null, number]>();
+  const memo = new Map<number, readonly [LineChoice | null, number]>();
   const look = (set: VendorSet) => {
-    const key = at.map((i) => (set[i] ? 1 : 0)).join("");
+    const key = at.reduce((bits, i) => 2 * bits + (set[i] ? 1 : 0), 0);
     const known = memo.get(key);
     if (known) return known;
     const inSet = <T>(list: readonly T[]) => list.filter((_, i) => set[at[i]!]);

@@ -62,6 +62,7 @@ export * from "./job/stages.js";
 export * from "./job/whatToFit.js";
 export * from "./job/whyHere.js";
 export * from "./job/whoSells.js";
+export * from "./job/whyHere.js";
 export * from "./job/whyOf.js";
 export * from "./job/workOut.js";
 export { type Easing, easings } from "./match/easing.js";

@@ -1,7 +1,6 @@
 import type { BasketLine, Vendor } from "../plan.js";
 import { cheapestMix, type LineChoice, type Priced } from "./lineCost.js";
 import type { Candidate, Scope } from "./scope.js";
-import { tiersOf } from "./units.js";
 
 /** A set of vendors: one flag for each vendor of the scope. */
 export type VendorSet = readonly boolean[];
@@ -41,11 +40,21 @@ function lineTable(line: BasketLine, priced: readonly Candidate[], place: Readon
 /** An offer of which nobody else takes. */
 const alone = (candidate: Candidate): Priced => ({ candidate, curve: candidate.curve });
 
-/** What pieces of an offer cost at the very least, whoever shares its packs and breaks: a part of the best unit price. */
-function floorOf({ offer, vendor, lines, curve }: Candidate, pieces: number): ArrayLike<number> {
+/**
+ * What pieces of an offer cost a line at the very least, whoever shares its packs and breaks.
+ *
+ * Whatever total is bought, a line's part of its cost by pieces is never less than at the best total it can belong to;
+ * these parts add up to the cost, so their sum over lines is a bound.
+ */
+function floorOf({ lines, curve }: Candidate, pieces: number): ArrayLike<number> {
   if (lines.length === 1) return curve;
-  const piece = (Math.min(...tiersOf(offer).map(({ price }) => price)) / offer.pack) * vendor.rate;
-  return Float64Array.from({ length: pieces + 1 }, (_, count) => count * piece);
+  const floor = new Float64Array(pieces + 1);
+  let piece = Number.POSITIVE_INFINITY;
+  for (let total = curve.length - 1; total > 0; total--) {
+    piece = Math.min(piece, curve[total]! / total);
+    if (total <= pieces) floor[total] = piece * total;
+  }
+  return floor;
 }
 
 /** What a vendor adds to a plan at the very least, goods aside; in the user's currency. */

@@ -1,9 +1,9 @@
-import type { Basket, Plan } from "../plan.js";
+import type { Basket, BasketOffer, Plan } from "../plan.js";
 import { allocate } from "./allocate.js";
 import { costOf } from "./bills.js";
 import type { BasketModel } from "./model.js";
 import type { OfferColumns } from "./modelOffer.js";
-import { leastUnits } from "./units.js";
+import { cheapestUnits, leastUnits, ROUNDING } from "./units.js";
 
 /**
  * The plan that a solution of the model stands for; null where its figures can't be kept in whole pieces.
@@ -38,7 +38,11 @@ function unitsOf({ candidate, tiers }: OfferColumns, values: ArrayLike<number>):
   return tiers.reduce((sum, { multiples }) => sum + Math.round(values[multiples]!), 0) * candidate.offer.multiple;
 }
 
-/** The same plan without units that nobody gets and that save nothing: own stock costs nothing and is taken as needed. */
+/**
+ * The same plan without units that nobody gets and that save nothing, and with more where a break gives them for nothing.
+ *
+ * Own stock costs nothing whatever is taken: of it no more is taken than needed.
+ */
 export function trimmed(basket: Basket, orders: Plan["orders"], supplies: Plan["supplies"], bound: number): Plan {
   const offers = new Map(basket.offers.map((offer) => [offer.id, offer]));
   const given = new Map<string, number>();
@@ -46,14 +50,19 @@ export function trimmed(basket: Basket, orders: Plan["orders"], supplies: Plan["
   let kept = orders;
   let cost = costOf(basket, orders);
   for (const { offer: id, units } of orders) {
-    const pieces = given.get(id) ?? 0;
-    const least = pieces === 0 ? 0 : leastUnits(offers.get(id)!, pieces);
-    if (least === null || least >= units) continue;
-    const fewer = kept
-      .map((one) => (one.offer === id ? { offer: id, units: least } : one))
-      .filter(({ units }) => units > 0);
-    const lower = costOf(basket, fewer);
-    if (lower <= cost) [kept, cost] = [fewer, lower];
+    const fitting = fittingUnits(offers.get(id)!, given.get(id) ?? 0);
+    if (fitting === null || fitting === units) continue;
+    const changed = kept.map((order) => (order.offer === id ? { offer: id, units: fitting } : order));
+    const next = changed.filter((order) => order.units > 0);
+    const total = costOf(basket, next);
+    if (total <= cost + ROUNDING) [kept, cost] = [next, total];
   }
   return { cost, bound, orders: kept, supplies };
+}
+
+/** The units to buy for so many pieces of an offer taken by itself. */
+function fittingUnits(offer: BasketOffer, pieces: number): number | null {
+  if (pieces === 0) return 0;
+  const purchase = cheapestUnits(offer, pieces);
+  return purchase?.cost === 0 ? leastUnits(offer, pieces) : (purchase?.units ?? null);
 }

@@ -7,7 +7,7 @@ export type Tier = { readonly least: number; readonly most: number; readonly pri
 export type Purchase = { readonly units: number; readonly cost: number };
 
 /** Sums of money closer than this are the same: floating point, no fraction of a cent. */
-const ROUNDING = 1e-9;
+export const ROUNDING = 1e-9;
 
 type Terms = Pick<BasketOffer, "pack" | "minimum" | "multiple" | "stock" | "breaks">;
 

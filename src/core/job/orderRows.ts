@@ -1,9 +1,10 @@
 import type { Offer } from "../offer.js";
+import { handoutsOf } from "../order/papers.js";
+import { whyHere } from "../order/reasons.js";
 import type { Basket, Plan } from "../plan.js";
 import { emptyRow } from "../present/sheet.js";
 import { ORDER_SHEET, type OrderRow } from "../present/sheets/shop.js";
 import type { DemandLine } from "./demand.js";
-import { whyHere } from "./whyHere.js";
 
 /** The price of a unit when so many are bought, in the vendor's currency. */
 function unitPrice(offer: Offer, units: number): number {
@@ -22,11 +23,11 @@ export function orderRows(
   offers: readonly Offer[],
 ): readonly OrderRow[] {
   const byId = new Map(offers.map((offer) => [offer.id, offer]));
+  const handouts = handoutsOf(basket, plan, lines);
   const rows = plan.orders.map(({ offer: id, units }): OrderRow => {
     const offer = byId.get(id)!;
-    const pieces = plan.supplies.filter((supply) => supply.offer === id);
-    const wanted = pieces.reduce((sum, supply) => sum + supply.pieces, 0);
-    const parts = pieces.flatMap(({ line }) => lines.find((each) => each.id === line)?.demands ?? []);
+    const parts = handouts.filter((handout) => handout.offer === id && handout.part !== null);
+    const wanted = parts.reduce((sum, handout) => sum + handout.pieces, 0);
     const price = unitPrice(offer, units);
     return {
       ...emptyRow(ORDER_SHEET),

@@ -1,7 +1,5 @@
-import type { Offer } from "../offer.js";
 import type { Basket, Plan } from "../plan.js";
 import type { Table } from "../table.js";
-import { costOfUnits } from "./units.js";
 
 /** What a line of a basket was asked for: parts of sets, each with its pieces; what is bought beyond them is spare. */
 export type Asked = {
@@ -42,27 +40,34 @@ function dealt(
   return handouts;
 }
 
-/** Heads of an order sheet as a vendor reads it. */
-const HEADS = ["stock number", "description", "units", "pack", "price", "cost"] as const;
+/** A line of an order as the sheet Order has it; counts are sales units, money is in the vendor's currency. */
+export type OrderedLine = {
+  readonly vendor: string | null;
+  readonly stockNumber: string | null;
+  readonly description: string | null;
+  readonly units: number | null;
+  readonly pack: number | null;
+  readonly price: number | null;
+  readonly cost: number | null;
+};
 
-/** One order sheet for each vendor of a plan: its own numbers, quantities in its sales units, prices in its currency. */
-export function orderSheets(plan: Plan, offers: readonly Offer[]): readonly Table[] {
-  const byId = new Map(offers.map((offer) => [offer.id, offer]));
-  const ordered = plan.orders.flatMap(({ offer: id, units }) => {
-    const offer = byId.get(id);
-    return offer ? [{ offer, units }] : [];
-  });
-  const vendors = [...new Set(ordered.map(({ offer }) => offer.vendor))];
-  return vendors.map((vendor) => ({
-    name: `Order ${vendor}`,
-    heads: HEADS,
-    rows: ordered.filter(({ offer }) => offer.vendor === vendor).map(({ offer, units }) => sheetRow(offer, units)),
+/** One order sheet for each vendor, by its name: its own numbers, quantities in its sales units, prices in its currency. */
+export function orderSheets(lines: readonly OrderedLine[]): readonly Table[] {
+  const vendors = [...new Set(lines.map(({ vendor }) => vendor ?? ""))];
+  return vendors.map((name) => ({
+    name,
+    heads: ["stock number", "description", "units", "pack", "price", "cost"],
+    rows: lines
+      .filter(({ vendor }) => vendor === name)
+      .map(({ stockNumber, description, units, pack, price, cost }) => [
+        stockNumber,
+        description,
+        units,
+        pack,
+        price,
+        cost,
+      ]),
   }));
-}
-
-function sheetRow(offer: Offer, units: number): Table["rows"][number] {
-  const cost = costOfUnits(offer, units);
-  return [offer.stockNumber, offer.description, units, offer.pack, cost === null ? null : cost / units, cost];
 }
 
 /**

@@ -38,51 +38,52 @@ function listed(names: readonly string[]): string {
   return names.length > 4 ? `${shown} and ${names.length - 4} more` : shown;
 }
 
-/** Why a line is not bought where its goods are cheapest; null where it is. */
-export type LineReason = { readonly line: string; readonly because: string | null };
-
 /**
- * For each line, why the vendor whose goods are cheapest for it was not chosen.
+ * Why an offer of a plan is bought where it is, in one sentence: it is the cheapest that fits, or what stands against the cheaper one.
  *
- * @example lineReasons(basket, plan)[0] // { line: "R7", because: "B-2 is 0.30 cheaper, but a parcel from B costs 4.00." }
+ * Judged on whole lines, packs and breaks included, with the line where another vendor's goods would save most.
+ *
+ * @param offer The id of an offer that the plan buys.
+ * @example whyHere(basket, plan, "A-2") // "B-2 is 1.00 cheaper, but a parcel from B costs 4.00"
  */
-export function lineReasons(basket: Basket, plan: Plan): readonly LineReason[] {
+export function whyHere(basket: Basket, plan: Plan, offer: string): string {
   const scope = scopeOf(basket);
+  const served = basket.lines.filter(({ id }) => plan.supplies.some((one) => one.offer === offer && one.line === id));
+  if (served.length === 0) return "fills the order up to what its vendor asks for";
+  const rivals = served.flatMap(({ id }) => scope.byLine.get(id)!.filter((one) => one.offer.id !== offer));
+  if (rivals.length === 0) return "the only offer that fits";
+  const temptations = served.map((line) => temptationOf(line, scope, plan));
+  const most = temptations.reduce((a, b) => (b.less > a.less ? b : a));
+  if (most.less < 0.005) return "the cheapest that fits";
   const bills = new Map(billsOf(basket, plan.orders).map((bill) => [bill.vendor, bill]));
-  return basket.lines.map((line) => ({ line: line.id, because: whyNotCheapest(line, scope, plan, bills) }));
+  return `${most.cheapest.offer.id} is ${money(most.less)} cheaper, ${but(most, bills)}`;
 }
 
-function whyNotCheapest(line: BasketLine, scope: Scope, plan: Plan, bills: ReadonlyMap<string, Bill>): string | null {
-  const offers = scope.byLine.get(line.id)!;
-  const costOf = ({ curve }: Candidate) => curve[line.pieces] ?? Number.POSITIVE_INFINITY;
+/** The offer whose goods alone would be cheapest for a line, by how much, and the offers that serve it instead. */
+type Temptation = { readonly cheapest: Candidate; readonly less: number; readonly chosen: readonly Candidate[] };
+
+function temptationOf({ id, pieces }: BasketLine, scope: Scope, plan: Plan): Temptation {
+  const offers = scope.byLine.get(id)!;
+  const costOf = ({ curve }: Candidate) => curve[pieces] ?? Number.POSITIVE_INFINITY;
   const cheapest = offers.reduce((a, b) => (costOf(b) < costOf(a) ? b : a));
-  const supplies = plan.supplies.filter((supply) => supply.line === line.id);
-  if (supplies.some((supply) => supply.offer === cheapest.offer.id)) return null;
-  const sources = supplies.flatMap(({ offer, pieces }) =>
-    offers.filter((one) => one.offer.id === offer).map((one) => ({ one, pieces })),
-  );
-  const paid = sources.reduce((sum, { one, pieces }) => sum + one.curve[pieces]!, 0);
-  const less = paid - costOf(cheapest);
-  if (less < 0.005) return null;
-  return `${cheapest.offer.id} is ${money(less)} cheaper, ${but(
-    cheapest,
-    sources.map(({ one }) => one),
-    bills,
-  )}`;
+  const supplies = plan.supplies.filter(({ line }) => line === id);
+  const chosen = supplies.map((supply) => offers.find((one) => one.offer.id === supply.offer)!);
+  const paid = supplies.reduce((sum, supply, i) => sum + chosen[i]!.curve[supply.pieces]!, 0);
+  return { cheapest, less: chosen.includes(cheapest) ? 0 : paid - costOf(cheapest), chosen };
 }
 
 /** The other side of a cheaper offer: its parcel, a threshold that the chosen one helps to reach, or packs that others share. */
-function but({ vendor }: Candidate, chosen: readonly Candidate[], bills: ReadonlyMap<string, Bill>): string {
+function but({ cheapest: { vendor }, chosen }: Temptation, bills: ReadonlyMap<string, Bill>): string {
   if (!bills.has(vendor.id) && vendor.shipping > 0)
-    return `but a parcel from ${vendor.id} costs ${money(vendor.shipping * vendor.rate)}.`;
+    return `but a parcel from ${vendor.id} costs ${money(vendor.shipping * vendor.rate)}`;
   for (const { vendor: here } of chosen) {
-    const bill = bills.get(here.id);
-    if (bill && here.freeFrom !== null && reaches(bill.goods, here.freeFrom))
-      return `but this keeps ${here.id} above ${money(here.freeFrom)}, from where shipping is free.`;
-    if (bill && here.minimumOrder !== null && reaches(bill.goods, here.minimumOrder))
-      return `but this keeps ${here.id} above its minimum of ${money(here.minimumOrder)}.`;
+    const goods = bills.get(here.id)?.goods ?? 0;
+    if (here.freeFrom !== null && reaches(goods, here.freeFrom))
+      return `but this keeps ${here.id} above ${money(here.freeFrom)}, from where shipping is free`;
+    if (here.minimumOrder !== null && reaches(goods, here.minimumOrder))
+      return `but this keeps ${here.id} above its minimum of ${money(here.minimumOrder)}`;
   }
   return chosen.some(({ lines }) => lines.length > 1)
-    ? "but other lines share what is bought here."
-    : "but the order as a whole is cheaper so.";
+    ? "but other lines share what is bought here"
+    : "but the order as a whole is cheaper so";
 }

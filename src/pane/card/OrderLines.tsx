@@ -1,5 +1,6 @@
 import {
   Button,
+  Link,
   Menu,
   MenuItem,
   MenuList,
@@ -10,7 +11,7 @@ import {
 } from "@fluentui/react-components";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { orderStateStep } from "../../commands/order.js";
-import { type ORDER_SHEET, ORDER_STATES } from "../../core/index.js";
+import { csvOf, type ORDER_SHEET, ORDER_STATES, orderSheets } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { Stack } from "../kit/Stack.js";
 
@@ -25,12 +26,14 @@ const useStyles = makeStyles({
 export function OrderLines({ rows }: { rows: readonly ViewRow<typeof ORDER_SHEET>[] }) {
   const styles = useStyles();
   const { book, run } = useBench();
-  const vendors = [...new Set(rows.map(({ values }) => values.vendor ?? ""))];
-  return vendors.map((vendor) => (
-    <Stack key={vendor} title={vendor} isCard>
+  return orderSheets(rows.map(({ values }) => values)).map((sheet) => (
+    <Stack key={sheet.name} title={sheet.name} isCard>
+      <Link href={`data:text/csv;charset=utf-8,${encodeURIComponent(csvOf(sheet))}`} download={`${sheet.name}.csv`}>
+        The order as a CSV file
+      </Link>
       <ul className={styles.list}>
         {rows
-          .filter(({ values }) => values.vendor === vendor)
+          .filter(({ values }) => (values.vendor ?? "") === sheet.name)
           .map(({ at, values }) => (
             <li key={at} className={styles.item}>
               <div className={styles.line}>

@@ -3,10 +3,10 @@ import { useState } from "react";
 import { valuesOf } from "../../commands/book.js";
 import { bookBasket, isPlan, type OrderWishes, orderStep } from "../../commands/order.js";
 import { vendorsOf, wantsOf } from "../../commands/orderBook.js";
-import { type Planned, planBasket } from "../../commands/planBasket.js";
+import { changesSince, type Planned, planBasket } from "../../commands/planBasket.js";
 import { textOf, useBench } from "../bench.js";
 import { OrderLines } from "../card/OrderLines.js";
-import { Quiet, Row, Stack } from "../kit/Stack.js";
+import { Quiet, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 
 const useStyles = makeStyles({
@@ -28,6 +28,7 @@ export function OrderScreen() {
   const [wishes, setWishes] = useState<OrderWishes>({ maxVendors: null, without: [] });
   const [spares, setSpares] = useState("0");
   const [planned, setPlanned] = useState<Planned | null>(null);
+  const [before, setBefore] = useState<Planned | null>(null);
   const [search, setSearch] = useState<AbortController | null>(null);
   const wants = wantsOf(book, (Number(spares) || 0) / 100);
   const names = vendorsOf(book, wants.offers).map(({ id }) => id);
@@ -48,6 +49,7 @@ export function OrderScreen() {
       ...wishes,
       without: isOut ? [...wishes.without, name] : wishes.without.filter((each) => each !== name),
     });
+    setBefore(planned ?? before);
     setPlanned(null);
   };
   if (wants.offers.length === 0) return <Quiet>No offers yet. Bring in a vendor's list first, under Vendors.</Quiet>;
@@ -84,7 +86,7 @@ export function OrderScreen() {
           </Button>
         )}
       </Stack>
-      {planned && <PlanCard planned={planned} />}
+      {planned && <PlanCard planned={planned} changes={before && !search ? changesSince(before, planned) : []} />}
       {planned && !search && isPlan(planned.plan) && (
         <StepButton step={orderStep(book, wants, planned.basket, planned.plan)} appearance="primary" />
       )}
@@ -94,7 +96,7 @@ export function OrderScreen() {
   );
 }
 
-function PlanCard({ planned }: { planned: Planned }) {
+function PlanCard({ planned, changes }: { planned: Planned; changes: readonly string[] }) {
   const styles = useStyles();
   const { plan } = planned;
   if (!isPlan(plan)) {
@@ -132,11 +134,22 @@ function PlanCard({ planned }: { planned: Planned }) {
           ))}
         </tbody>
       </table>
-      <Row>
-        {planned.savings.map((saving) => (
-          <span key={saving}>{saving}</span>
-        ))}
-      </Row>
+      <Sentences head="Why each vendor" of={planned.reasons.map(({ vendor, because }) => `${vendor}: ${because}`)} />
+      <Sentences head="Instead of this plan" of={planned.savings} />
+      <Sentences head="What the change does" of={changes} />
     </Stack>
+  );
+}
+
+/** Some sentences under a head; nothing where there are none. */
+function Sentences({ head, of }: { head: string; of: readonly string[] }) {
+  if (of.length === 0) return null;
+  return (
+    <div>
+      <strong>{head}</strong>
+      {of.map((sentence) => (
+        <div key={sentence}>{sentence}</div>
+      ))}
+    </div>
   );
 }

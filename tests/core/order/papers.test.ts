@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { csvOf, handoutsOf, orderSheets, type Plan } from "../../../src/core/index.js";
-import { offerOf as listed } from "../match/makers.js";
 import { basketOf, lineOf, offerOf, vendorOf } from "./makers.js";
 
 const basket = basketOf(
@@ -39,20 +38,25 @@ describe("the papers of an order", () => {
   });
 
   test("an order sheet for each vendor, in its own numbers and sales units", () => {
-    const offer = listed({
-      id: "A-1",
+    const line = {
       vendor: "A",
       stockNumber: "4417",
       description: "470 k 1 W",
+      units: 2,
       pack: 5,
-      breaks: [[1, 0.9]],
-    });
-    expect(orderSheets(plan, [offer])).toEqual([
+      price: 0.9,
+      cost: 1.8,
+    };
+    expect(orderSheets([line, { ...line, vendor: "B" }, { ...line, stockNumber: "4418" }])).toMatchObject([
       {
-        name: "Order A",
+        name: "A",
         heads: ["stock number", "description", "units", "pack", "price", "cost"],
-        rows: [["4417", "470 k 1 W", 2, 5, 0.9, 1.8]],
+        rows: [
+          ["4417", "470 k 1 W", 2, 5, 0.9, 1.8],
+          ["4418", "470 k 1 W", 2, 5, 0.9, 1.8],
+        ],
       },
+      { name: "B" },
     ]);
   });
 

@@ -1,11 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { type Basket, firstPlans, lineReasons, vendorReasons } from "../../../src/core/index.js";
+import { type Basket, firstPlans, vendorReasons, whyHere } from "../../../src/core/index.js";
 import { basketOf, lineOf, offerOf, vendorOf } from "./makers.js";
 
 const planOf = (basket: Basket) => [...firstPlans(basket)].at(-1)!;
-const lineReason = (basket: Basket, line: string) =>
-  lineReasons(basket, planOf(basket)).find((reason) => reason.line === line)?.because;
-
 describe("why a plan is as it is", () => {
   const parcel = basketOf(
     [vendorOf("A"), vendorOf("B")],
@@ -14,8 +11,8 @@ describe("why a plan is as it is", () => {
   );
 
   test("a parcel that costs more than it saves: 2 x 0.60 - 2 x 0.10 is 1.00, the parcel 4.00", () => {
-    expect(lineReason(parcel, "R2")).toBe("B-2 is 1.00 cheaper, but a parcel from B costs 4.00.");
-    expect(lineReason(parcel, "R1")).toBeNull();
+    expect(whyHere(parcel, planOf(parcel), "A-2")).toBe("B-2 is 1.00 cheaper, but a parcel from B costs 4.00");
+    expect(whyHere(parcel, planOf(parcel), "A-1")).toBe("the only offer that fits");
   });
 
   test("goods that keep shipping free: 9 x 1.00 + 2 x 1.00 at A reaches 10.00", () => {
@@ -35,9 +32,14 @@ describe("why a plan is as it is", () => {
         { offer: "A-2", line: "R2", pieces: 2 },
       ],
     };
-    expect(lineReasons(basket, plan)[1]?.because).toBe(
-      "B-2 is 0.20 cheaper, but this keeps A above 10.00, from where shipping is free.",
+    expect(whyHere(basket, plan, "A-2")).toBe(
+      "B-2 is 0.20 cheaper, but this keeps A above 10.00, from where shipping is free",
     );
+  });
+
+  test("goods that nobody wants are there for their vendor's threshold", () => {
+    const extra = { ...planOf(parcel), orders: [...planOf(parcel).orders, { offer: "B-2", units: 1 }] };
+    expect(whyHere(parcel, extra, "B-2")).toBe("fills the order up to what its vendor asks for");
   });
 
   test("a vendor is there for what only it has, or for what it spares", () => {
@@ -48,6 +50,7 @@ describe("why a plan is as it is", () => {
       [lineOf("R1", 10, ["A-1", "B-1"])],
     );
     // 10 x 0.90 instead of 10 x 0.50, shipping the same
+    expect(whyHere(cheaper, planOf(cheaper), "A-1")).toBe("the cheapest that fits");
     expect(vendorReasons(cheaper, planOf(cheaper))).toEqual([
       { vendor: "A", because: "Without it the order is about 4.00 dearer." },
     ]);

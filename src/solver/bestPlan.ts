@@ -21,7 +21,7 @@ const SAME_COST = 0.005;
 /**
  * The cheapest plan for a basket, proven so far as the time allows, or why there is none.
  *
- * A first plan comes at once; the solver starts from it, and each better plan is told as it is found. Blocks its thread:
+ * A first plan comes at once; the solver starts from it, and each better plan, and each better proof, is told as it is found. Blocks its thread:
  * on a page ask `planInWorker`.
  *
  * @example await bestPlan(basket, { seconds: 25 })
@@ -52,13 +52,14 @@ async function improve(basket: Basket, first: Plan | null, options: PlanOptions)
   let best = first;
   const better = (plan: Plan | null) => {
     if (!plan || (best && plan.cost > best.cost)) return;
-    best = withBound(plan, first?.bound ?? 0);
+    best = withBound(plan, best?.bound ?? 0);
     options.onBetter?.(best);
   };
   const { status, values, bound } = await solve(model.milp, {
     ...options,
     start: first && startOf(basket, model, first),
     onBetter: (found, proven) => better(planOf(basket, model, found, proven)),
+    onBound: (proven) => better(best && { ...best, bound: proven }),
   });
   if (values) better(planOf(basket, model, values, bound));
   return best && withBound(best, status === "optimal" ? best.cost : bound);

@@ -8,6 +8,8 @@ export type SolveOptions = {
   readonly seconds: number;
   /** Called with each better solution and the bound proven by then. */
   readonly onBetter?: (values: Float64Array, bound: number) => void;
+  /** Called when more is proven: no solution can cost less than this. */
+  readonly onBound?: (bound: number) => void;
   /** Where the solver's binary lies; on a page the bundler knows, in Node it is found. */
   readonly wasm?: string;
 };
@@ -25,6 +27,9 @@ const loadHighs = highsModule as unknown as typeof highsModule.default;
 /** A solution counts as the best when no other can be cheaper by more: a tenth of a cent. */
 const CLOSE_ENOUGH = 0.001;
 
+/** A bound is told again when it has risen by so much of itself. */
+const TOLD_STEP = 1e-4;
+
 /**
  * Solves a mixed-integer linear model with HiGHS, in Node and in a worker alike; the only place that knows the solver.
  *
@@ -37,7 +42,14 @@ export async function solve(milp: Milp, options: SolveOptions): Promise<Solved> 
     model.options.set({ output_flag: false, time_limit: options.seconds, mip_rel_gap: 0, mip_abs_gap: CLOSE_ENOUGH });
     if (options.start) model.setSolution({ colValue: Float64Array.from(options.start) });
     let last: Float64Array | null = null;
+    let proven = Number.NEGATIVE_INFINITY;
     model.run({
+      [highs.constants.callbackType.mipInterrupt]({ data }) {
+        const bound = data.mip_dual_bound ?? proven;
+        if (!(bound > proven + TOLD_STEP * Math.abs(bound))) return;
+        proven = bound;
+        options.onBound?.(bound);
+      },
       [highs.constants.callbackType.mipImprovingSolution]({ data }) {
         last = data.mip_solution ?? last;
         if (last) options.onBetter?.(last, data.mip_dual_bound ?? Number.NEGATIVE_INFINITY);

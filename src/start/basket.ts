@@ -3,14 +3,14 @@ import { type Infeasible, type Plan, readBasket, toCent } from "../core/index.js
 import { openNodeWorker } from "../solver/nodeWorker.js";
 import { planInWorker } from "../solver/planInWorker.js";
 
-/** Seconds for the search: with start and finish the whole stays under 30. */
-const SECONDS = 23;
+/** Seconds from the start of this process in which the search has to end: with what comes before and after the whole stays under 30. */
+const SECONDS = 23.5;
 
 /** `npm run -s basket -- FILE`: reads an ordering problem and prints the best plan as JSON on one line. */
 async function main([file]: readonly string[]): Promise<void> {
   if (!file) throw new Error("Which file? npm run -s basket -- FILE.json");
   const basket = readBasket(readFileSync(file, "utf8"));
-  const plan = await planInWorker(openNodeWorker(), { basket, seconds: SECONDS });
+  const plan = await planInWorker(openNodeWorker(), { basket, seconds: SECONDS - performance.now() / 1000 });
   console.log(JSON.stringify(printed(plan, performance.now() / 1000)));
 }
 

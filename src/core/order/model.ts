@@ -49,10 +49,11 @@ function goodsOf({ vendor }: VendorColumns, offers: readonly OfferColumns[]): Te
 /** Every line gets its pieces; one that must be alike gets them from one offer. @returns The row of each line. */
 function addLines(draft: Draft, basket: Basket, offers: readonly OfferColumns[]): ReadonlyMap<string, number> {
   const supplies = new Map<string, (readonly [number, number])[]>(basket.lines.map((line) => [line.id, []]));
-  for (const { flows } of offers) for (const { line, column } of flows) supplies.get(line.id)!.push([column, 1]);
+  for (const { flows } of offers)
+    for (const { line, column, pieces } of flows) supplies.get(line.id)!.push([column, pieces]);
   return new Map(
-    basket.lines.map(({ id, single, pieces }) => {
-      atLeast(draft, supplies.get(id)!, single ? 1 : pieces);
+    basket.lines.map(({ id, pieces }) => {
+      atLeast(draft, supplies.get(id)!, pieces);
       return [id, draft.rows.length - 1];
     }),
   );

@@ -7,8 +7,13 @@ import { cheapestUnits, type Tier, tiersOf } from "./units.js";
 /** One price of an offer: how many times its multiple is bought at that price, and whether it is. */
 export type TierColumns = { readonly tier: Tier; readonly multiples: number; readonly chosen: number };
 
-/** What an offer gives to one line: pieces, or for a line of one source a choice that stands for all its pieces. */
-export type FlowColumn = { readonly line: BasketLine; readonly column: number; readonly piecesEach: number };
+/**
+ * What an offer gives to one line: each of the column stands for so many pieces.
+ *
+ * An offer that fits one line gives it what is bought; a shared one has a column of its own for each line: pieces, or
+ * for a line of one source a choice that stands for all of them.
+ */
+export type FlowColumn = { readonly line: BasketLine; readonly column: number; readonly pieces: number };
 
 /** All columns of an offer. */
 export type OfferColumns = {
@@ -19,17 +24,32 @@ export type OfferColumns = {
 
 /** Adds an offer: one tier at most and only from a vendor in use, multiples within the tier, and pieces given out of units bought. */
 export function addOffer(draft: Draft, candidate: Candidate, vendor: VendorColumns): OfferColumns {
-  const { offer, lines } = candidate;
+  const { lines } = candidate;
   const tiers = usefulTiers(candidate).map((tier) => addTier(draft, candidate, tier));
   atMost(draft, [...tiers.map(({ chosen }) => [chosen, 1] as const), [vendor.used, -1]], 0);
+  const flows = lines.length === 1 ? flowsOfOne(candidate, tiers) : addFlows(draft, candidate, tiers);
+  return { candidate, tiers, flows };
+}
+
+function flowsOfOne({ offer, lines }: Candidate, tiers: readonly TierColumns[]): FlowColumn[] {
+  const line = lines[0]!;
+  return tiers.map(({ multiples, chosen }) =>
+    line.single
+      ? { line, column: chosen, pieces: line.pieces }
+      : { line, column: multiples, pieces: offer.multiple * offer.pack },
+  );
+}
+
+/** A column for each line that shares the offer; together they give no more than is bought. */
+function addFlows(draft: Draft, { offer, lines }: Candidate, tiers: readonly TierColumns[]): FlowColumn[] {
   const flows = lines.map((line): FlowColumn => {
     const column = line.single ? addChoice(draft, 0) : addAmount(draft, 0, line.pieces);
-    return { line, column, piecesEach: line.single ? line.pieces : 1 };
+    return { line, column, pieces: line.single ? line.pieces : 1 };
   });
-  const given: Terms = flows.map(({ column, piecesEach }) => [column, piecesEach]);
+  const given: Terms = flows.map(({ column, pieces }) => [column, pieces]);
   const bought: Terms = tiers.map(({ multiples }) => [multiples, -offer.multiple * offer.pack]);
   atMost(draft, [...given, ...bought], 0);
-  return { candidate, tiers, flows };
+  return flows;
 }
 
 function addTier(draft: Draft, { offer, vendor }: Candidate, tier: Tier): TierColumns {

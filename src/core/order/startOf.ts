@@ -11,14 +11,13 @@ export function startOf(basket: Basket, model: BasketModel, plan: Plan): Float64
   const bills = new Map(billsOf(basket, plan.orders).map((bill) => [bill.vendor, bill]));
   for (const columns of model.vendors) setVendor(values, columns, bills.get(columns.vendor.id));
   for (const columns of model.offers) setOffer(values, columns, units.get(columns.candidate.offer.id) ?? 0);
+  const shared = model.offers.filter(({ candidate }) => candidate.lines.length > 1);
   const flows = new Map(
-    model.offers.flatMap(({ candidate, flows }) =>
-      flows.map((flow) => [`${candidate.offer.id}\n${flow.line.id}`, flow]),
-    ),
+    shared.flatMap(({ candidate, flows }) => flows.map((flow) => [`${candidate.offer.id}\n${flow.line.id}`, flow])),
   );
   for (const { offer, line, pieces } of plan.supplies) {
     const flow = flows.get(`${offer}\n${line}`);
-    if (flow) values[flow.column] = pieces / flow.piecesEach;
+    if (flow) values[flow.column] = pieces / flow.pieces;
   }
   return values;
 }

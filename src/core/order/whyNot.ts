@@ -45,7 +45,7 @@ export function shortageModelOf(basket: Basket, model: BasketModel = modelOf(bas
     const column =
       columns.push({ cost: single ? pieces : 1, lower: 0, upper: single ? 1 : pieces, integer: single }) - 1;
     const at = model.lineRows.get(id)!;
-    rows[at] = { ...rows[at]!, terms: [...rows[at]!.terms, [column, 1]] };
+    rows[at] = { ...rows[at]!, terms: [...rows[at]!.terms, [column, single ? pieces : 1]] };
     missing.set(id, column);
   }
   return { milp: { columns, rows }, missing };

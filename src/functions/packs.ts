@@ -45,7 +45,7 @@ export function orderQty(
  * @customfunction PACK_COST
  * @helpurl reference.html#PACK_COST
  * @param pieces Pieces wanted.
- * @param prices The price of one pack; or a range of two columns: from how many packs on, and the price of one then.
+ * @param prices The price of one pack; the breaks of an offer as text, such as 0.31; 10+ 0.25; or a range of two columns: from how many packs on, and the price of one then.
  * @param pack Pieces in one pack: 1 when left out.
  * @param minimum Fewest packs that are sold: 1 when left out.
  * @param multiple Packs are sold in multiples of this: 1 when left out.

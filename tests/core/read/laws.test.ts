@@ -94,11 +94,7 @@ describe("laws of reading", () => {
     ["words", "same as part of ".repeat(6_000)],
     ["strokes", "|".repeat(100_000)],
     ["decimals and letters", "0O.".repeat(30_000)],
-  ])(
-    "a line of 100 kB of %s is read in a moment",
-    (_what, text) => {
-      expect(accounted(text).size).toBe(1);
-    },
-    5_000,
-  );
+  ])("a line of 100 kB of %s is read to its end", (_what, text) => {
+    expect(accounted(text).size).toBe(1);
+  });
 });

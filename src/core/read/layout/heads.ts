@@ -68,6 +68,14 @@ export function unitOfHead(text: string): Unit | null {
   return null;
 }
 
+/** A bare "Part" names the thing; as the last column, behind one that describes it, it holds its number. */
+function withPartNumber(heads: readonly Piece[], roles: readonly (Role | null)[]): readonly (Role | null)[] {
+  const isNumber = keyOf(heads.at(-1)?.text ?? "") === "part" && roles.slice(0, -1).some((role) => DESCRIBES.has(role));
+  return isNumber ? [...roles.slice(0, -1), "partNumber"] : roles;
+}
+
+const DESCRIBES: ReadonlySet<Role | null> = new Set<Role>(["description", "value"]);
+
 const FEWEST = 2;
 
 /**
@@ -76,7 +84,10 @@ const FEWEST = 2;
  */
 export function headsOf(pieces: readonly Piece[]): Head[] | null {
   const filled = pieces.filter((piece) => piece.text.trim() !== "");
-  const roles = filled.map((piece) => roleOfHead(piece.text));
+  const roles = withPartNumber(
+    filled,
+    filled.map((piece) => roleOfHead(piece.text)),
+  );
   const known = roles.filter((role) => role !== null).length;
   const strong = roles.some(
     (role) => role === "designator" || role === "description" || role === "value" || role === "item",

@@ -104,11 +104,12 @@ function isMatching(tokens: readonly Token[], tolerance: PrintedTolerance, meani
 
 const COEFFICIENT = /^(?:NP[0O]|C0[GHJ]|COG|N\d{3,4}|P\d{3}|X[57][RSUVP]|Y5[PTUVEF]|Z5[PTUVEF])$/i;
 
-/** A temperature code: N750, NPO, C0G, X7R; or N 150, NP 0 written apart. */
+/** A temperature code: N750, NPO, C0G, X7R; or N 150, NP 0 written apart. In "100n 400V" the n is a unit. */
 function coefficientOf(tokens: readonly Token[]): string | null {
   for (const [at, token] of tokens.entries()) {
     const next = tokens[at + 1];
-    const apart = next?.type === "number" && /^(?:n|p|np)$/.test(token.key) ? token.text + next.text : null;
+    const isUnit = tokens[at - 1]?.type === "number";
+    const apart = !isUnit && next?.type === "number" && /^(?:n|p|np)$/.test(token.key) ? token.text + next.text : null;
     const word = COEFFICIENT.test(token.text) && token.type !== "number" ? token.text : null;
     if (word ?? (apart && COEFFICIENT.test(apart))) return (word ?? apart)!.toUpperCase();
   }

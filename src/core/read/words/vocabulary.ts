@@ -34,7 +34,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "potentiometer",
-    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|regler|poti|preset|hum balance|trimpot|pre set",
+    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|vol cont|volume cont|tone cont|vol control|potmeter|regler|poti|preset|hum balance|trimpot|pre set",
   ],
   ["kind", "thermistor", "thermistor|thermistors|ntc|ptc|heissleiter|heißleiter|surge limiter"],
   [

@@ -114,3 +114,10 @@ test("in a poor scan a raised point read as a hyphen is a point, and a range sta
   expect(numbers("lO,OOO ohms")).toEqual([10_000]);
   expect(numbers("3OO-7OO mmf")).toEqual([300, 700]);
 });
+
+test.each([
+  // text, code, why
+  ["100n 400V", null, "the n of nanofarads is no temperature code (common practice)"],
+  ["47p NP 0", "NP0", "EIA RS-198: NP0, its parts printed apart"],
+  ["47 mmf N 150", "N150", "EIA RS-198: N150"],
+])("%s has the temperature code %s: %s", (text, code, _why) => expect(readWords(text).coefficient).toBe(code));

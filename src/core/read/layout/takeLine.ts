@@ -134,7 +134,7 @@ function standsAsHeading(walk: Walk, strip: Strip): boolean {
 function isRest(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
   const open = walk.open;
   if (!open || strip.form === "cells") return false;
-  if (textIn(cells, "designator") !== "") return false;
+  if (textIn(cells, "designator") !== "" || (!walk.heads && textIn(cells, "quantity") !== "")) return false;
   const lacks = hasNoPartNumber(open.cells) && textIn(cells, "partNumber") !== "";
   const text = textIn(cells, "description") || textIn(cells, "use");
   const above = textIn(open.cells, "description");
@@ -165,5 +165,7 @@ function isNamelessPart(walk: Walk, strip: Strip, cells: readonly RowCell[], tic
   const isListed = has("partNumber") || has("price") || has("quantity");
   if (walk.heads && !walk.heads.some((head) => head.role === "designator")) return isListed || strip.form === "cells";
   if (textIn(cells, "designator") !== "") return false;
-  return walk.heads ? isListed : has("partNumber") && walk.rows.length > 0 && strip.pieces.length > 1;
+  return walk.heads
+    ? isListed
+    : (has("partNumber") || has("quantity")) && walk.rows.length > 0 && strip.pieces.length > 1;
 }

@@ -1,8 +1,8 @@
 import type { SourceLine } from "../sourceLine.js";
 import { designatorsOf } from "./designators.js";
 
-const MIXED = /\d[OolIS]|[OolIS]\d|\bl[.,]\d/;
-const FEWEST = 6;
+const MIXED = /\d[OolIS]|[OolIS]\d|\b[lO][.,][\dOolI]|\b[lIO]{2,}[.,][\dOolI]|[a-z]0[a-z]/;
+const FEWEST = 4;
 const SHARE = 0.1;
 
 /** Whether a document came through a poor reading of its letters: figures and letters are mixed on many lines. */

@@ -6,8 +6,11 @@ type Repair = { readonly pattern: RegExp; readonly into: (match: string) => stri
 const FIGURES: Readonly<Record<string, string>> = { O: "0", o: "0", l: "1", I: "1", S: "5" };
 const toFigures = (text: string) => [...text].map((letter) => FIGURES[letter] ?? letter).join("");
 
-/** What is put right, in order; the first row in any document, the others where figures and letters are mixed throughout. */
+/** What is put right, in order; some in any document, the rest where figures and letters are mixed throughout. */
 const REPAIRS: readonly Repair[] = [
+  { pattern: /(?<![A-Za-z0-9])[lI](?=\/\d)/g, into: toFigures, onlyNoisy: false },
+  { pattern: /(?<=[a-z])0(?=[a-z])/g, into: () => "o", onlyNoisy: true },
+  { pattern: /(?<=[a-z])1(?=[a-z])/g, into: () => "l", onlyNoisy: true },
   { pattern: /(?<![A-Za-z0-9])(?=[.,OolI]*\d)(?=[.,\d]*[OolI])[\dOolI][\dOolI.,]*(?=[kKMmpnuµ]?(?![A-Za-z]))|(?<=\.)(?=[OolI]*\d)(?=\d*[OolI])[\dOolI]+(?![A-Za-z])/g, into: toFigures, onlyNoisy: false },
   { pattern: /(?<![A-Za-z0-9])[\dOolIS]*[\dOlIS][\dOolIS]+(?:[.,-][\dOolIS]+)*(?![A-Za-z0-9])/g, into: toFigures, onlyNoisy: true },
   { pattern: /(?<![A-Za-z0-9])[OolIS][.,-][\dOolIS]+(?![A-Za-z0-9])|(?<=\d[.,-])[OolIS](?![A-Za-z0-9])/g, into: toFigures, onlyNoisy: true },

@@ -1,4 +1,3 @@
-import type { Kind } from "../../part.js";
 import type { Unit } from "../../quantity/notation/units.js";
 import type { DecodedCode } from "./codes.js";
 import type { Meaning } from "./phrases.js";
@@ -67,10 +66,3 @@ export type Words = {
 
 /** What colour words in brackets say: ohms, and the tolerance when a fourth band is named. */
 export type ColourReading = { readonly ohms: number; readonly tolerance: number | null };
-
-/** The kind whose measure a unit is. */
-export const KIND_OF_MEASURE: Readonly<Record<string, Kind>> = {
-  ohm: "resistor",
-  farad: "capacitor",
-  henry: "inductor",
-};

@@ -107,6 +107,10 @@ test("letters that stand for figures are read as figures and marked", () => {
   expect(readWords(".0O5 mf").tokens.some((token) => token.repaired)).toBe(true);
 });
 
+test("a letter in a fraction is no whole number of watts", () => {
+  expect(readWords("l/2 watt").amounts[0]!.figures[0]!.number).toBe(0.5);
+});
+
 test("in a poor scan a raised point read as a hyphen is a point, and a range stays a range", () => {
   const noisy = { mark: "point", noisy: true } as const;
   const numbers = (text: string) => readWords(text, noisy).amounts[0]!.figures.map((figure) => figure.number);

@@ -35,7 +35,7 @@ const keyOf = (text: string) =>
   text
     .toLowerCase()
     .replace(/(?<=[a-z])0(?=[a-z])/g, "o")
-    .replace(/±|\+-|\(.*?\)|\bin\b.*$/g, " ")
+    .replace(/±|\+-|\([^()]*\)|\bin\b.*$/g, " ")
     .replace(/[.:/'"*_,]|-(?=\s|$)/g, " ")
     .replace(/-/g, " ")
     .trim()

@@ -1,9 +1,13 @@
 import type { Evidence } from "../decide/decide.js";
 import { fact } from "../fact.js";
 import type { Part } from "../part.js";
+import { partOfRow } from "../present/partRow.js";
+import type { PartsRow } from "../present/sheets/parts.js";
+import { PartsError } from "../problem.js";
 import type { RulesInForce } from "../rule.js";
 import { newText } from "./oneLine.js";
 import { type Stages, stagesOfPart } from "./stages.js";
+import { evidenceOf } from "./workOut.js";
 
 /** One answer to a question about a part's use, and what it would change; a null role is "don't know yet". */
 export type UseChoice = { readonly role: string | null; readonly label: string; readonly comesTo: string };
@@ -51,16 +55,17 @@ const plausible = (part: Part, role: string) =>
   part.className.value.startsWith("elec_") ? WET.includes(role) : !DRY_ONLY.includes(role) || part.kind !== "capacitor";
 
 /** What an answer comes to: the action and the new part, in words. */
-const outcome = ({ decision, ratings }: Stages) => [decision.action, newText(ratings)].filter(Boolean).join(": ");
+const outcome = ({ decision, ratings }: Stages) =>
+  decision.action === "keep" ? "keep" : [decision.action, newText(ratings)].filter(Boolean).join(": ");
 
 /**
  * The question about a part's use, where its use is open or a guess and would change the answer; null where it would not.
  *
  * Uses with one outcome stand together. "Don't know yet" is always among the answers and changes nothing.
  *
- * @example useQuestion(part, DEFAULTS_IN_FORCE)?.choices.map(({ comesTo }) => comesTo)
+ * @example questionOfUse(part, DEFAULTS_IN_FORCE)?.choices.map(({ comesTo }) => comesTo)
  */
-export function useQuestion(part: Part, inForce: RulesInForce, evidence: Evidence = {}): UseQuestion | null {
+export function questionOfUse(part: Part, inForce: RulesInForce, evidence: Evidence = {}): UseQuestion | null {
   if (part.role !== null && part.role.sure !== "a guess") return null;
   const now = outcome(stagesOfPart(part, inForce, evidence));
   const byOutcome = new Map<string, { role: string; labels: string[] }>();
@@ -79,4 +84,18 @@ export function useQuestion(part: Part, inForce: RulesInForce, evidence: Evidenc
     text: `What does ${part.designator || part.printed} do?`,
     choices: [...choices, { role: null, label: "don't know yet", comesTo: now }],
   };
+}
+
+/**
+ * The same question for a row of Parts, with what was read of it; null also for a row that cannot be read.
+ *
+ * @example questionOfRow(row, DEFAULTS_IN_FORCE)?.text // "What does C17 do?"
+ */
+export function questionOfRow(row: PartsRow, inForce: RulesInForce): UseQuestion | null {
+  try {
+    return questionOfUse(partOfRow(row, inForce.rules), inForce, evidenceOf(row, inForce));
+  } catch (error) {
+    if (error instanceof PartsError) return null;
+    throw error;
+  }
 }

@@ -1,5 +1,5 @@
 import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
-import { decide } from "../decide/decide.js";
+import { decide, type Evidence } from "../decide/decide.js";
 import type { Decision } from "../decide/decision.js";
 import type { Finding, Reading } from "../decide/reading.js";
 import type { Part } from "../part.js";
@@ -39,8 +39,7 @@ export type WorkedOut = Pick<
 export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
   const part = partOfRow(row, inForce.rules);
   const rule = ruleFor(inForce, part.className.value, part.role?.value ?? null);
-  const place = placeOf(row);
-  const readings = row.reading === null ? [] : [benchReading(row, part)];
+  const { place = UNKNOWN_PLACE, readings = [] } = evidenceOf(row, inForce);
   const read = decide(part, rule, inForce.settings, { place, readings });
   const typed = row.verdict === null || row.verdict === read.verdict ? null : foundBy(row.verdict);
   const found = typed
@@ -61,6 +60,12 @@ const placeOf = ({ voltsThere, ampsThere }: PartsRow): Place => ({
   volts: voltsThere,
   amps: ampsThere,
 });
+
+/** What the row says of its place and of the bench, as the stages take it. */
+export function evidenceOf(row: PartsRow, inForce: RulesInForce): Evidence {
+  const readings = row.reading === null ? [] : [benchReading(row, partOfRow(row, inForce.rules))];
+  return { place: placeOf(row), readings };
+}
 
 function benchReading(row: PartsRow, part: Part): Reading {
   const { state, measured, value } = readReading(row.reading ?? "", row.value, part.kind);

@@ -13,6 +13,7 @@ import { StepButton } from "../kit/StepButton.js";
 import type { ScreenProps } from "../screens.js";
 import { logDay } from "../when.js";
 import { PartCard } from "./PartCard.js";
+import { UseQuestion } from "./UseQuestion.js";
 import { WhyChain } from "./WhyChain.js";
 
 type PartRow = ViewRow<typeof PARTS_SHEET>;
@@ -42,6 +43,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
         </Button>
         {(row.values.came ?? 0) > 0 && row.values.fitted === null && <Fitted row={row} />}
       </Row>
+      <UseQuestion row={row} />
       {opened === "why" && <WhyChain row={row.values} />}
       {opened === "edit" && <EditPart row={row} />}
       <TypedOver row={row} />

@@ -7,9 +7,9 @@ import {
   newText,
   oneLine,
   type Part,
+  questionOfUse,
   type RulesInForce,
   stagesOfPart,
-  useQuestion,
   whatToFit,
 } from "../../../src/core/index.js";
 import { listed } from "../listed.js";
@@ -86,21 +86,21 @@ const lamp = complete(listed({ kind: "lamp", printed: "No. 47" }), whose("HL-3")
 
 describe("questions about use", () => {
   test("are asked where the answer would change, and say what it would change", () => {
-    const question = useQuestion(paper, DEFAULTS_IN_FORCE);
+    const question = questionOfUse(paper, DEFAULTS_IN_FORCE);
     const line = question?.choices.find(({ role }) => role === "line_to_chassis");
     expect(line?.comesTo).toMatch(/class Y/);
     expect(question?.choices.at(-1)).toMatchObject({ role: null, label: "don't know yet" });
   });
 
   test("are not asked where nothing would change, nor where the use is known", () => {
-    expect(useQuestion(lamp, DEFAULTS_IN_FORCE)).toBeNull();
+    expect(questionOfUse(lamp, DEFAULTS_IN_FORCE)).toBeNull();
     const known = { ...paper, role: { value: "avc", from: "user", at: "you" } as const };
-    expect(useQuestion(known, DEFAULTS_IN_FORCE)).toBeNull();
+    expect(questionOfUse(known, DEFAULTS_IN_FORCE)).toBeNull();
   });
 
   test("stand once for all uses that come to the same", () => {
     const outcomes =
-      useQuestion(paper, DEFAULTS_IN_FORCE)
+      questionOfUse(paper, DEFAULTS_IN_FORCE)
         ?.choices.slice(0, -1)
         .map(({ comesTo }) => comesTo) ?? [];
     expect(new Set(outcomes).size).toBe(outcomes.length);

@@ -6,7 +6,7 @@ import { rowsOf, spill } from "./cell.js";
 const WITHIN = 0.05;
 
 /**
- * Who sells a part: the best of a table of offers, with its value in ohms or farads as text and the price of one piece.
+ * Who sells a part: the best of a table of offers, with its value in ohms or farads as text and the price of one piece. It asks for no safety class: a place at the line wants a part marked X or Y.
  * @customfunction WHO_SELLS
  * @helpurl reference.html#WHO_SELLS
  * @param value What is wanted, such as 470 k or 0.047 uF.

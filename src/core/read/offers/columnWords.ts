@@ -65,7 +65,7 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ["multiple", /multipl|vielfach|veelvoud|mehrfach|\bmult\b|\bsteps?\b|staffelmenge/],
   [
     "pack",
-    /\bpack|\bpkg|verpack|verpakk|condit|\bvpe\b|\bve\b|gebinde|emball|per bag|bag size|sachet|\bpcs\b|pieces per|stuks per|stuck pro|inhoud|inhalt|contents|quantity per/,
+    /^(?!.*(pric|preis|prijs|\bprix\b|\bcost)).*?(\bpack|\bpkg|verpack|verpakk|condit|\bvpe\b|\bve\b|gebinde|emball|per bag|bag size|sachet|\bpcs\b|pieces per|stuks per|stuck pro|inhoud|inhalt|contents|quantity per)/,
   ],
   [
     "price",

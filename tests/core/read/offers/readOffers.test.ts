@@ -53,6 +53,14 @@ describe("catalogues of several styles are read row by row", () => {
   });
 });
 
+test("a price per pack is a price, whatever else its head names", () => {
+  const rows = ["A1,Cap film .1uF/630V polyester radial,10,$4.50", "A2,Res 47 ohm 2W metal oxide,5,$3.00"];
+  const list = ["SKU,Item,Qty per pack,Price per pack (USD)", ...rows].join("\n");
+  const { offers } = readOffers(readText(list, "x.csv").lines, { vendor: "Corwen" });
+  // 4.50 for ten is 0.45 for one
+  expect(offers[0]).toMatchObject({ pack: 10, value: 1e-7, volts: 630, breaks: [[1, 4.5]] });
+});
+
 test("a number printed twice gives two offers that can be told apart", () => {
   const { lines } = readText("No,Text,Price\nA1,Resistor 470 ohm 1W,0.10\nA1,Resistor 1K 1W,0.10", "x.csv");
   const { offers } = readOffers(lines, { vendor: "v" });

@@ -1,4 +1,6 @@
 import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import { networkValue } from "../compose/network.js";
+import { readNetwork } from "../compose/networkText.js";
 import { decide, type Evidence } from "../decide/decide.js";
 import type { Decision } from "../decide/decision.js";
 import type { Finding, Reading } from "../decide/reading.js";
@@ -6,6 +8,7 @@ import type { Part } from "../part.js";
 import { partOfRow } from "../present/partRow.js";
 import { readReading } from "../present/readingText.js";
 import type { PartsRow } from "../present/sheets/parts.js";
+import { readValue } from "../quantity/readValue.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import { ratingsFor } from "../rate/ratingsFor.js";
 import type { Ratings } from "../ratings.js";
@@ -55,10 +58,14 @@ function foundBy(verdict: string): Finding | null {
   return /good|bad/.test(verdict) ? { text: `found ${verdict}`, bad: verdict.includes("bad") } : null;
 }
 
-const placeOf = ({ voltsThere, ampsThere }: PartsRow): Place => ({
+/** The place as the row tells it: a filter's peak is that before the tubes draw current, and no rating is without it. */
+const placeOf = (row: PartsRow): Place => ({
   ...UNKNOWN_PLACE,
-  volts: voltsThere,
-  amps: ampsThere,
+  volts: row.voltsThere,
+  peakVolts: row.peakVoltsThere,
+  amps: row.ampsThere,
+  rectifierFarads: row.mostCapacitance === null ? null : readValue(row.mostCapacitance, { kind: "capacitor" }).value,
+  gridOhms: row.gridResistor === null ? null : readValue(row.gridResistor, { kind: "resistor" }).value,
 });
 
 /** What the row says of its place and of the bench, as the stages take it. */
@@ -112,10 +119,15 @@ function newCells(ratings: Ratings | null) {
   }
   return {
     newValue: aim.text,
-    newSize: aim.pieces.length === 1 ? piece.value : ratings.wanted,
+    newSize: aim.pieces.length === 1 ? piece.value : sizeOf(aim.text, ratings),
     newTolerance: piece.tolerance && writeTolerance(piece.tolerance),
     newWatts: piece.watts,
     newVolts: piece.volts,
     newType: technologyOf(piece.technology)?.label ?? piece.technology,
   };
+}
+
+/** What pieces that make one value up come to; a pair may lie below the value wanted where the rectifier's limit wins. */
+function sizeOf(text: string, { kind, wanted }: Ratings): number | null {
+  return wanted === null || !/\+|\|\|/.test(text) ? wanted : networkValue(readNetwork(text, kind), kind);
 }

@@ -35,6 +35,7 @@ export function valueLimits(part: Part, rule: RuleFor, place: Place): ValueLimit
   const ruled = { min: wanted * (1 + rule.low), max: wanted * (1 + rule.high) };
   const most = part.kind === "capacitor" && rule.ladder === "elec_V" ? place.rectifierFarads : null;
   if (most === null || most >= ruled.max) return { ...blank, window: ruled, mostFarads: most };
-  const because = [`the rectifier's sheet allows ${writeValue(most, part.kind)} at most`];
+  const wins = most < wanted ? `: that wins over the ${writeValue(wanted, part.kind)} of the list` : "";
+  const because = [`the rectifier's sheet allows ${writeValue(most, part.kind)} at most${wins}`];
   return { ...blank, window: { min: Math.min(ruled.min, most), max: most }, mostFarads: most, because };
 }

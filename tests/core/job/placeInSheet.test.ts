@@ -1,0 +1,85 @@
+import { describe, expect, test } from "vitest";
+import {
+  answer,
+  cellsOf,
+  DEFAULTS_IN_FORCE,
+  demandLines,
+  emptyRow,
+  headsOf,
+  networkValue,
+  PARTS_SHEET,
+  type PartsRow,
+  ratingsOfRow,
+  readNetwork,
+} from "../../../src/core/index.js";
+
+const CAN_SECTION: PartsRow = {
+  ...emptyRow(PARTS_SHEET),
+  designator: "C21 A",
+  kind: "capacitor",
+  value: "40 µF",
+  volts: 450,
+  type: "elec_single",
+  usedAs: "first_filter",
+};
+
+const COUPLING: PartsRow = {
+  ...emptyRow(PARTS_SHEET),
+  designator: "C9",
+  kind: "capacitor",
+  value: "0.02 µF",
+  volts: 400,
+  type: "paper_moulded",
+  usedAs: "coupling_grid",
+  rules: "policy = conservator",
+  voltsThere: 150,
+  reading: "2000 Mohm",
+  inPlace: "lifted",
+};
+
+/** What a column of the sheet says of a row, with everything to its left. */
+function says(head: string, row: PartsRow) {
+  const at = headsOf(PARTS_SHEET).indexOf(head);
+  return answer(head, headsOf(PARTS_SHEET).slice(0, at), cellsOf(PARTS_SHEET, row).slice(0, at));
+}
+
+describe("what the user found at a part's place", () => {
+  test("a 450 V section that sees 525 V becomes a pair: no single electrolytic is made above 500 V", () => {
+    expect(says("new value", CAN_SECTION)).not.toMatch(/\+/);
+    const text = String(says("new value", { ...CAN_SECTION, peakVoltsThere: 525 }));
+    const [one, other] = text.split(" + ");
+    expect(other).toBe(one);
+    // Two equal ones in series have half the farads: never below the 40 µF of the list.
+    expect(networkValue(readNetwork(text, "capacitor"), "capacitor")).toBeGreaterThanOrEqual(40e-6);
+    expect(says("because", { ...CAN_SECTION, peakVoltsThere: 525 })).toMatch(/525 V.*two in series.*across each/);
+  });
+
+  test("the pair is bought piece by piece: two capacitors that bear 60 % of the peak, two balancing resistors", () => {
+    const pieces = ratingsOfRow({ ...CAN_SECTION, peakVoltsThere: 525 }, DEFAULTS_IN_FORCE);
+    const demands = pieces.map((ratings) => ({ part: "1", ratings, pieces: 1, pick: null }));
+    const lines = demandLines(demands, []);
+    expect(lines.map((line) => [line.demands[0]!.ratings.kind, line.pieces])).toEqual([
+      ["capacitor", 2],
+      ["resistor", 2],
+    ]);
+    expect(pieces[0]!.leastVolts).toBeGreaterThanOrEqual(0.6 * 525);
+    expect(pieces.at(-1)!.technologies[0]).toBe("metal_film");
+  });
+
+  test("the rectifier's limit holds back a first filter, and says where it wins over the list", () => {
+    expect(says("new size", { ...CAN_SECTION, mostCapacitance: "45 µF" })).toBeLessThanOrEqual(45e-6);
+    const below = { ...CAN_SECTION, mostCapacitance: "30 µF" };
+    expect(says("new size", below)).toBeLessThanOrEqual(30.0001e-6);
+    expect(says("because", below)).toMatch(/30 µF at most: that wins over the 40 µF of the list/);
+  });
+
+  test("the next grid's resistor says how good the insulation has to be", () => {
+    // Common practice: the leak may shift the grid by a fraction of a volt; a hundred times the grid resistor asks a hundred times the insulation.
+    const action = (gridResistor: string) => says("verdict", { ...COUPLING, gridResistor });
+    expect([action("100 k"), action("10 M")]).toEqual(["good", "bad"]);
+  });
+
+  test("a limit nobody can read is said, not passed over", () => {
+    expect(() => says("new value", { ...CAN_SECTION, mostCapacitance: "as printed" })).toThrow(/as printed/);
+  });
+});

@@ -21,6 +21,9 @@ export type Piece = {
  */
 export type Aim = { readonly pieces: readonly Piece[]; readonly text: string };
 
+/** Whether a new body goes into its room, and why in words. */
+export type FitSaid = { readonly fit: "fits" | "tight" | "unknown"; readonly because: string };
+
 /** Something weighed and turned down, with the reason. */
 export type Rejected = { readonly what: string; readonly why: string };
 
@@ -30,7 +33,7 @@ export type Rejected = { readonly what: string; readonly why: string };
  * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned; `gate` says which of the
  * two an offer is held to. `leastWatts`, `leastVolts` (a resistor's body limit, a capacitor's working volts) are what
  * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands. `choices`
- * are answers among which the user has to choose before there is an aim; `figures` what was worked out on the way
+ * are answers among which the user has to choose before there is an aim; `fit` says how the usual body of the aim goes into the room; `figures` what was worked out on the way
  * (`lostWatts`, `leakAmps`, `warmUpVolts`), in base units.
  */
 export type Ratings = {
@@ -54,6 +57,7 @@ export type Ratings = {
   readonly aim: Aim | null;
   readonly rejected: readonly Rejected[];
   readonly because: readonly string[];
+  readonly fit?: FitSaid | null;
   readonly choices?: readonly string[];
   readonly figures?: Readonly<Record<string, number>>;
 };

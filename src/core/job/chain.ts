@@ -53,6 +53,7 @@ export function chainOf({ part, rule, decision, ratings }: Stages): readonly Lin
     ...decision.because.map((why): Link => ["decided", `${decision.action}: ${why}`, decision.rule]),
     ...decision.toRead.map((test): Link => ["to read", test, `type ${classRow.id}`]),
     ...ratings.because.map((why): Link => ["new part", why, rule.decidedBy.valueMode ?? ""]),
+    ...(ratings.fit ? [["room", `${ratings.fit.fit}: ${ratings.fit.because}`, "usual body sizes"] as const] : []),
     ...ratings.rejected.map(({ what, why }): Link => ["not", `${what}: ${why}`, ""]),
     ...(ratings.choices ?? []).map((choice): Link => ["to choose", choice, ""]),
   ];

@@ -21,7 +21,7 @@ export type DemandLine = {
 
 /** What makes two demands one: every limit and the pick, but not the reasons. */
 function sameness({ ratings, pick }: Demand): string {
-  const { because, rejected, aim, ...limits } = ratings;
+  const { because, rejected, aim, fit, ...limits } = ratings;
   return JSON.stringify([limits, aim?.text ?? null, pick]);
 }
 

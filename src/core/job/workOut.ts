@@ -50,7 +50,7 @@ export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
     : read;
   const action = (row.action ?? found.action) as Decision["action"];
   const decision = action === found.action ? found : { ...found, action };
-  return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place }) };
+  return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place, room: roomOf(row) }) };
 }
 
 /** A verdict of the user's as what he found; null for one that is neither good nor bad. */
@@ -67,6 +67,13 @@ const placeOf = (row: PartsRow): Place => ({
   rectifierFarads: row.mostCapacitance === null ? null : readValue(row.mostCapacitance, { kind: "capacitor" }).value,
   gridOhms: row.gridResistor === null ? null : readValue(row.gridResistor, { kind: "resistor" }).value,
 });
+
+/** The room as the row tells it, in metres; null where nobody measured it. */
+function roomOf({ roomLength, roomDiameter }: PartsRow): Ratings["room"] {
+  if (roomLength === null && roomDiameter === null) return null;
+  const metres = (millimetres: number | null) => (millimetres === null ? null : millimetres / 1000);
+  return { lengthMetres: metres(roomLength), diameterMetres: metres(roomDiameter) };
+}
 
 /** What the row says of its place and of the bench, as the stages take it. */
 export function evidenceOf(row: PartsRow, inForce: RulesInForce): Evidence {

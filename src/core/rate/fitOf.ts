@@ -1,10 +1,7 @@
 import { bodyFits } from "../circuit/bodyFits.js";
 import type { Kind } from "../part.js";
-import type { Piece, Ratings } from "../ratings.js";
+import type { FitSaid, Piece, Ratings } from "../ratings.js";
 import { BODIES, type Body } from "../rules/bodies.js";
-
-/** Whether a new body goes where the old one was, and why in words. */
-export type FitSaid = { readonly fit: "fits" | "tight" | "unknown"; readonly because: string };
 
 /** Bodies by technology: which rows of the table of bodies show a technology's size. */
 const BODY_TYPES: Readonly<Record<string, string>> = {
@@ -58,23 +55,37 @@ const millimetres = (metres: number) => `${Math.round(metres * 1e4) / 10} mm`;
 /**
  * Whether a new part goes into a room: fits, tight, or unknown where either size is not known.
  *
- * The room is the old body's, the chassis' or the old shell's; sizes of the table are usual ones, makers differ. A new
- * body between tags needs a bend of 3 mm at each end; a thin lead is told.
+ * The room is the chassis' or, with the setting `hide_new_parts` at restuff, the inside of the old shell; sizes of the
+ * table are usual ones, makers differ. A new body between tags needs a bend of 3 mm at each end, in a shell its leads go
+ * straight out; a thin lead is told.
  *
  * @param room Metres; null where nobody measured it.
+ * @param isShell Whether the room is the inside of the old shell.
  * @example fitOf(piece, "capacitor", { lengthMetres: 0.038, diameterMetres: 0.014 }).fit // "fits"
  */
-export function fitOf(piece: Piece, kind: Kind, room: Ratings["room"]): FitSaid {
+export function fitOf(piece: Piece, kind: Kind, room: Ratings["room"], isShell = false): FitSaid {
   const body = usualBody(piece.technology, { ...piece, kind: piece.kind ?? kind });
   if (body === null) return { fit: "unknown", because: "its usual size is not known: measure it" };
-  const size = `${millimetres(body.lengthMetres)} by ${millimetres(body.diameterMetres)}`;
+  const where = isShell ? "the old shell's inside" : "the room";
+  const size = `usually ${millimetres(body.lengthMetres)} by ${millimetres(body.diameterMetres)}`;
   if (!room || room.lengthMetres === null || room.diameterMetres === null)
-    return { fit: "unknown", because: `usually ${size}; the room is not known` };
+    return { fit: "unknown", because: `${size}; ${where} is not known` };
   const { lengthMetres, diameterMetres } = room;
   const { fits, lengthLeftMetres, diameterLeftMetres } = bodyFits(body, { lengthMetres, diameterMetres });
   const thin = (body.leadMetres ?? 1) <= THIN_LEAD_METRES ? "; thin leads: sleeve them and anchor both ends" : "";
-  if (fits && lengthLeftMetres >= 2 * BEND_METRES) return { fit: "fits", because: `usually ${size}${thin}` };
-  if (fits) return { fit: "tight", because: `usually ${size}: no room for the bends${thin}` };
+  const bends = isShell ? 0 : 2 * BEND_METRES;
+  if (fits && lengthLeftMetres >= bends) return { fit: "fits", because: `${size}${thin}` };
+  if (fits) return { fit: "tight", because: `${size}: no room for the bends${thin}` };
   const short = Math.max(-lengthLeftMetres, -diameterLeftMetres);
-  return { fit: "tight", because: `usually ${size}: ${millimetres(short)} too large${thin}` };
+  return { fit: "tight", because: `${size}: ${millimetres(short)} more than ${where} has${thin}` };
+}
+
+/** How what is aimed at goes into its room; null where nobody asks: no room told and nothing to be hidden, or nothing aimed at. */
+export function fitOfAim(
+  { kind, aim, room }: Pick<Ratings, "kind" | "aim" | "room">,
+  isShell: boolean,
+): FitSaid | null {
+  const [piece, second] = aim?.pieces ?? [];
+  if (!piece || (room === null && !isShell)) return null;
+  return second ? { fit: "unknown", because: "several pieces: lay them out" } : fitOf(piece, kind, room, isShell);
 }

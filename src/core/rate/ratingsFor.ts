@@ -7,6 +7,7 @@ import type { Settings } from "../rule.js";
 import type { RuleFor } from "../rules/ruleFor.js";
 import { technologyOf } from "../rules/technologies.js";
 import { findAim } from "./findAim.js";
+import { fitOfAim } from "./fitOf.js";
 import { linePart } from "./lineParts.js";
 import { fuseAim, lampAim } from "./namedAim.js";
 import { type Need, needOf } from "./need.js";
@@ -124,6 +125,8 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
   const found = findFor(need);
   const { value, watts, volts } = need;
   const single = found.aim?.pieces.length === 1 ? found.aim.pieces[0] : undefined;
+  const room = options.room ?? null;
+  const isShell = part.kind === "capacitor" && settings.hide_new_parts === "restuff";
   const warmUpVolts = part.kind === "capacitor" ? warmUpOf(place, settings) : null;
   return {
     kind: part.kind,
@@ -142,7 +145,8 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
     safety: rule.safety,
     temperatureCoefficient: part.temperatureCoefficient?.value ?? null,
     taper: part.taper,
-    room: options.room ?? null,
+    room,
+    fit: fitOfAim({ kind: part.kind, aim: found.aim, room }, isShell),
     aim: found.aim,
     rejected: [
       ...(NEVER_INSTEAD[rule.classRow.id] ?? []),

@@ -28,6 +28,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
     <Stack>
       <PartCard
         row={row.values}
+        inForce={rulesOf(book, row.values.project)}
         ticked={(row.values.stopsSeen ?? "").split(" ")}
         onTick={(id, on) => void run(tickStopStep(book, row, id, on))}
       />

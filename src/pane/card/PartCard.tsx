@@ -1,11 +1,11 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { cautionsOf } from "../../commands/fit.js";
-import type { PartsRow } from "../../core/index.js";
+import type { PartsRow, RulesInForce } from "../../core/index.js";
 import { Stack } from "../kit/Stack.js";
 import { ActionMark } from "./ActionMark.js";
 import { Cautions } from "./Cautions.js";
-import { figuresOf, measuredText, newFigures, whence } from "./cardTexts.js";
+import { figuresOf, measuredText, newFigures, saidOf, whence } from "./cardTexts.js";
 
 const useStyles = makeStyles({
   lines: { display: "grid", gridTemplateColumns: "76px minmax(0, 1fr)", columnGap: "8px", rowGap: "8px", margin: 0 },
@@ -18,11 +18,13 @@ const useStyles = makeStyles({
 /** One part: was, measured and will be below each other, with one line of because. */
 export function PartCard(props: {
   row: PartsRow;
+  inForce: RulesInForce;
   ticked?: readonly string[];
   onTick?: (id: string, on: boolean) => void;
 }) {
   const { row } = props;
   const styles = useStyles();
+  const { because, room } = saidOf(row, props.inForce);
   const title = [row.designator, row.section, row.usedAs].filter(Boolean).join(", ");
   return (
     <Stack title={title} isCard>
@@ -38,7 +40,8 @@ export function PartCard(props: {
         <Line name="will be" value={newFigures({ ...row, newType: null })} then={row.newType} quiet="">
           <ActionMark action={row.action} />
         </Line>
-        <Line name="because" value={null} quiet={row.because ?? "nothing says yet what to do"} />
+        <Line name="because" value={null} quiet={because ?? "nothing says yet what to do"} />
+        {room && <Line name="room" value={null} quiet={room} />}
         {row.offer && <Line name="buy" value={null} quiet={[row.offer, row.fit].filter(Boolean).join(": ")} />}
       </dl>
       <Cautions cautions={cautionsOf(row)} ticked={props.ticked} onTick={props.onTick} />

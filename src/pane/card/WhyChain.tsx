@@ -1,5 +1,5 @@
 import { rulesOf } from "../../commands/book.js";
-import { type PartsRow, whyOf } from "../../core/index.js";
+import { chainOf, type PartsRow, stagesOf } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { Stack } from "../kit/Stack.js";
 
@@ -9,8 +9,11 @@ export function WhyChain({ row }: { row: PartsRow }) {
   return (
     <Stack title="Why" isCard>
       <ol style={{ margin: 0, paddingLeft: 20 }}>
-        {whyOf(row, rulesOf(book, row.project)).map((line) => (
-          <li key={line}>{line}</li>
+        {chainOf(stagesOf(row, rulesOf(book, row.project))).map(([about, says, from]) => (
+          <li key={`${about} ${says} ${from}`}>
+            {about}: {says}
+            {from && ` (${from})`}
+          </li>
         ))}
       </ol>
     </Stack>

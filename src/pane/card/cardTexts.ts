@@ -1,4 +1,14 @@
-import { headsOf, PARTS_SHEET, type PartsRow, readFrom } from "../../core/index.js";
+import {
+  headsOf,
+  leadingReasons,
+  PARTS_SHEET,
+  PartsError,
+  type PartsRow,
+  type RulesInForce,
+  readFrom,
+  stagesOf,
+  workOut,
+} from "../../core/index.js";
 
 const joined = (words: readonly (string | null | false)[]) => words.filter(Boolean).join(" ");
 
@@ -27,4 +37,21 @@ export function whence(row: PartsRow): string {
     groups.set(name, [...(groups.get(name) ?? []), head]);
   }
   return [...groups].map(([name, heads]) => `; ${heads.join(", ")}: ${name}`).join("");
+}
+
+/** Why, in the two reasons that weigh most, and how the new part goes into its room; a reason the user typed stands as it is. */
+export function saidOf(row: PartsRow, inForce: RulesInForce): { because: string | null; room: string | null } {
+  try {
+    const stages = stagesOf(row, inForce);
+    const { fit } = stages.ratings;
+    const isRuled = row.because !== null && row.because === workOut(row, inForce).because;
+    const isNew = stages.decision.action !== "keep" && fit;
+    return {
+      because: isRuled ? leadingReasons(stages).join("; ") : row.because,
+      room: isNew ? `${fit.fit}, ${fit.because}` : null,
+    };
+  } catch (error) {
+    if (!(error instanceof PartsError)) throw error;
+    return { because: row.because ?? error.message, room: null };
+  }
 }

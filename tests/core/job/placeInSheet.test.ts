@@ -6,11 +6,13 @@ import {
   demandLines,
   emptyRow,
   headsOf,
+  leadingReasons,
   networkValue,
   PARTS_SHEET,
   type PartsRow,
   ratingsOfRow,
   readNetwork,
+  stagesOf,
 } from "../../../src/core/index.js";
 
 const CAN_SECTION: PartsRow = {
@@ -82,4 +84,30 @@ describe("what the user found at a part's place", () => {
   test("a limit nobody can read is said, not passed over", () => {
     expect(() => says("new value", { ...CAN_SECTION, mostCapacitance: "as printed" })).toThrow(/as printed/);
   });
+});
+
+describe("the room a part has", () => {
+  const fitIn = (row: Partial<PartsRow>, settings = {}) => {
+    const inForce = { ...DEFAULTS_IN_FORCE, settings: { ...DEFAULTS_IN_FORCE.settings, ...settings } };
+    return stagesOf({ ...COUPLING, reading: null, ...row }, inForce).ratings.fit;
+  };
+
+  test("goes into the limits and says how the usual body fits; nobody asked, nothing said", () => {
+    expect(fitIn({})).toBeNull();
+    expect(fitIn({ roomLength: 38, roomDiameter: 14 })?.fit).toBe("fits");
+    expect(fitIn({ roomLength: 38, roomDiameter: 2 })?.fit).toBe("tight");
+    expect(ratingsOfRow({ ...COUPLING, roomLength: 38 }, DEFAULTS_IN_FORCE)[0]!.room?.lengthMetres).toBe(0.038);
+  });
+
+  test("is the old shell's inside where new parts are hidden in it, to be measured", () => {
+    expect(fitIn({}, { hide_new_parts: "restuff" })).toMatchObject({ fit: "unknown" });
+    expect(fitIn({}, { hide_new_parts: "restuff" })?.because).toMatch(/old shell's inside is not known/);
+  });
+});
+
+test("the card leads with what convicts and with the rectifier's limit", () => {
+  const row = { ...CAN_SECTION, mostCapacitance: "30 µF" };
+  const [first, second] = leadingReasons(stagesOf(row, DEFAULTS_IN_FORCE));
+  expect(first).toMatch(/electrolyte dries|peak current/);
+  expect(second).toMatch(/rectifier's sheet allows 30 µF at most/);
 });

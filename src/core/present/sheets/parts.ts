@@ -1,7 +1,7 @@
 /** TABLE: the columns of Parts, in the order of thought; whatever a worked-out column rests on stands to its left. */
 import { number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { AMPS, PIECES, SIZE, VOLTS, WATTS } from "./formats.js";
+import { AMPS, MILLIMETRES, PIECES, SIZE, VOLTS, WATTS } from "./formats.js";
 
 const where = { group: "where", tint: "printed" } as const;
 const was = { group: "was", tint: "printed" } as const;
@@ -39,6 +39,8 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   ampsThere: number("amps there", AMPS, { ...yours, group: "found" }),
   mostCapacitance: text("most capacitance", { ...yours, group: "found", width: 84 }),
   gridResistor: text("grid resistor", { ...yours, group: "found", width: 84 }),
+  roomLength: number("room length", MILLIMETRES, { ...yours, group: "found", width: 76 }),
+  roomDiameter: number("room diameter", MILLIMETRES, { ...yours, group: "found", width: 76 }),
   found: text("found", { ...yours, group: "found", width: 90 }),
   reading: text("reading", { ...yours, group: "measured", width: 90 }),
   inPlace: word("in place", IN_PLACE, { ...yours, group: "measured", width: 76 }),

@@ -102,6 +102,31 @@ describe.skipIf(!present)("the worked cases beside the project", () => {
     expect(shared(id)).toMatchObject(expected);
   });
 
+  test.each<[string, RegExp]>([
+    ["K01", /250 V across it.*a body for 312.5 V/],
+    ["K03", /parallel paths only lower it: a high reading convicts/],
+    ["K05", /any leak kills AVC/],
+    ["K07", /peak current of the rectifier/],
+    ["K09", /a short makes the chassis live.*0.464 mA/],
+    ["K11", /4.3 V to make up at 65 mA; peaks burn 1.15 W/],
+    ["K13", /keeps its value; leave it unless it is proved bad/],
+    ["K15", /tuned to the vibrator.*two make up 0.0074 µF/],
+    ["K17", /each section carries its own current/],
+    ["K19", /900 V across it.*3 equal ones in series/],
+    ["K21", /says nothing.*replaced under policy trade/],
+    ["K23", /the warm-up peak is 375 V/],
+    ["K25", /it burns 0.506 W/],
+    ["K27", /reads 58.8 k, \+18 %: good/],
+    ["K29", /replaced under policy trade although it passes/],
+    ["K31", /passes 9.27 mA/],
+    ["K33", /same current and same speed.*250 V or more breaks the arc/],
+    ["K35", /\+2.2 %: bad.*two make up 990 k/],
+    ["K37", /nobody makes it; its pieces are ordinary parts/],
+    ["K39", /wax paper leaks/],
+  ])("%s says what decides it", (id, phrase) => {
+    expect([shared(id).because].flat().join("; ")).toMatch(phrase);
+  });
+
   test.each<[string, readonly (number | null)[]]>([
     ["K11", [null, 68]],
     ["K15", [4.7e-9, 2.7e-9]],

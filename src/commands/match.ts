@@ -11,16 +11,16 @@ type Parts = typeof PARTS_SHEET;
 const HEAD = PARTS_SHEET.columns.offer.head;
 
 /** A `from` cell that says we wrote this offer. */
-export function fromWithOffer(from: string | null, offer: string): string {
+function fromWithOffer(from: string | null, offer: string): string {
   const others = readFrom(from, headsOf(PARTS_SHEET)).filter(({ head }) => head !== HEAD);
   return writeFrom([...others, { head: HEAD, text: offer, from: "default", at: "matched" }]);
 }
 
 /** What a match says of how it fits, in a few words. */
-export const fitText = (match: Match): string => match.notes.map(({ text }) => text).join("; ") || "fits";
+const fitText = (match: Match): string => match.notes.map(({ text }) => text).join("; ") || "fits";
 
 /** Short text that changes when what a match rests on changes: limits, offer, price. */
-export function restsOn(line: DemandLine, match: Match): string {
+function restsOn(line: DemandLine, match: Match): string {
   const text = JSON.stringify([line.demands[0]!.ratings.aim?.text, line.demands[0]!.ratings, match.offer]);
   let sum = 0;
   for (let at = 0; at < text.length; at++) sum = (sum * 31 + text.charCodeAt(at)) >>> 0;
@@ -36,11 +36,7 @@ export function matchStep(book: Book, wants: Wants = wantsOf(book)): Step {
   if (!parts || wants.lines.length === 0) return nothingToDo("No part is to be bought");
   if (wants.offers.length === 0) return nothingToDo("No offers yet");
   const found = wants.lines.filter((line) => line.matches.length > 0);
-  const patches = found.flatMap((line) =>
-    rowsOf(parts.rows, line)
-      .filter((row) => !isTheirs(row, "offer"))
-      .map((row) => ({ at: row.at, cells: matchCells(row, line, line.matches[0]!) })),
-  );
+  const patches = offerPatches(parts.rows, found, (line) => line.matches[0]);
   const without = wants.lines.length - found.length;
   return {
     name: `Find offers for ${counted(wants.demands.length, "part")}`,
@@ -50,29 +46,54 @@ export function matchStep(book: Book, wants: Wants = wantsOf(book)): Step {
   };
 }
 
-/** The rows of Parts that a line serves. */
-export function rowsOf(rows: readonly ViewRow<Parts>[], line: DemandLine): readonly ViewRow<Parts>[] {
-  const ids = new Set(line.demands.map(({ part }) => part));
-  return rows.filter(({ values }) => ids.has(values.id ?? ""));
+/** The lines that serve a row of Parts: one, or one for each piece of a made-up value. */
+function linesOf(lines: readonly DemandLine[], row: ViewRow<Parts>): readonly DemandLine[] {
+  return lines.filter(({ demands }) => demands.some(({ part }) => part === row.values.id));
 }
 
-/** The bought cells of a row for one match. */
-export function matchCells(row: ViewRow<Parts>, line: DemandLine, match: Match): RowCells<Parts> {
+const PLUS = " + ";
+
+/** What is written at each row that some lines serve: the offer chosen for each of them. Offers that the user picked stay. */
+export function offerPatches(
+  rows: readonly ViewRow<Parts>[],
+  lines: readonly DemandLine[],
+  choose: (line: DemandLine) => Match | undefined,
+): { readonly at: number; readonly cells: RowCells<Parts> }[] {
+  return rows.flatMap((row) => {
+    const chosen = linesOf(lines, row).flatMap((line) => {
+      const match = choose(line);
+      return match ? [{ line, match }] : [];
+    });
+    if (chosen.length === 0 || isTheirs(row, "offer")) return [];
+    return [{ at: row.at, cells: matchCells(row, chosen) }];
+  });
+}
+
+type Chosen = { readonly line: DemandLine; readonly match: Match };
+
+function matchCells(row: ViewRow<Parts>, chosen: readonly Chosen[]): RowCells<Parts> {
+  const offer = chosen.map(({ match }) => match.offer.id).join(PLUS);
   return {
-    offer: match.offer.id,
-    fit: fitText(match),
-    restsOn: restsOn(line, match),
+    offer,
+    fit: [...new Set(chosen.map(({ match }) => fitText(match)))].join("; "),
+    restsOn: chosen.map(({ line, match }) => restsOn(line, match)).join(PLUS),
     quantity: row.values.perSet ?? 1,
-    from: fromWithOffer(row.values.from, match.offer.id),
+    from: fromWithOffer(row.values.from, offer),
   };
 }
 
-/** Parts whose offer no longer rests on what it was found by: ratings, rules or offers have changed since. */
+/** Parts whose offers no longer rest on what they were found by: ratings, rules or offers have changed since. */
 export function staleMatches(book: Book, wants: Wants): readonly ViewRow<Parts>[] {
-  return wants.lines.flatMap((line) =>
-    rowsOf(book.parts?.rows ?? [], line).filter(({ values }) => {
-      const match = line.matches.find(({ offer }) => offer.id === values.offer);
-      return values.offer !== null && values.restsOn !== null && (!match || restsOn(line, match) !== values.restsOn);
-    }),
-  );
+  const found = wants.lines.filter((line) => line.matches.length > 0);
+  return (book.parts?.rows ?? []).filter((row) => {
+    const { offer, restsOn: written } = row.values;
+    const lines = linesOf(wants.lines, row);
+    if (offer === null || written === null || lines.length === 0) return false;
+    const ids = offer.split(PLUS);
+    const now = linesOf(found, row).map((line) => {
+      const match = line.matches.find((each) => ids.includes(each.offer.id));
+      return match ? restsOn(line, match) : "gone";
+    });
+    return now.join(PLUS) !== written;
+  });
 }

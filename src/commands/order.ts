@@ -1,8 +1,15 @@
-import { type Basket, basketOf, type Infeasible, ORDER_SHEET, orderRows, type Plan } from "../core/index.js";
+import {
+  type Basket,
+  basketOf,
+  type DemandLine,
+  type Infeasible,
+  ORDER_SHEET,
+  orderRows,
+  type Plan,
+} from "../core/index.js";
 import type { Change } from "../hosts/host.js";
 import type { Book } from "./book.js";
-import { isTheirs } from "./fill.js";
-import { matchCells, rowsOf } from "./match.js";
+import { offerPatches } from "./match.js";
 import { leftOut, vendorsOf, type Wants } from "./orderBook.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { addRows, patchRows, writtenRow } from "./writeSheet.js";
@@ -50,13 +57,8 @@ function partChanges(book: Book, wants: Wants, plan: Plan): readonly Change[] {
   const { parts } = book;
   if (!parts) return [];
   const offerOf = new Map(plan.supplies.map(({ line, offer }) => [line, offer]));
-  const patches = wants.lines.flatMap((line) => {
-    const match = line.matches.find(({ offer }) => offer.id === offerOf.get(line.id));
-    if (!match) return [];
-    return rowsOf(parts.rows, line)
-      .filter((row) => !isTheirs(row, "offer"))
-      .map((row) => ({ at: row.at, cells: matchCells(row, line, match) }));
-  });
+  const planned = (line: DemandLine) => line.matches.find(({ offer }) => offer.id === offerOf.get(line.id));
+  const patches = offerPatches(parts.rows, wants.lines, planned);
   return patchRows(parts, patches);
 }
 

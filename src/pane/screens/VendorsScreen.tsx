@@ -6,6 +6,7 @@ import { matchStep, staleMatches } from "../../commands/match.js";
 import { wantsOf } from "../../commands/orderBook.js";
 import { readVendorList } from "../../commands/readVendorList.js";
 import { standsInTheWay } from "../../commands/standsInTheWay.js";
+import { counted } from "../../commands/step.js";
 import { textOf, useBench } from "../bench.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Stack } from "../kit/Stack.js";
@@ -45,7 +46,9 @@ export function VendorsScreen() {
       <BringIn />
       <Stack title="Offers for the parts" isCard>
         {stale.length > 0 && (
-          <Quiet>Limits, rules or offers have changed since {stale.length} offers were found.</Quiet>
+          <Quiet>
+            Limits, rules or offers have changed since {counted(stale.length, "offer was", "offers were")} found.
+          </Quiet>
         )}
         <StepButton step={matchStep(book, wants)} appearance="primary" />
         {open.length > 0 && (

@@ -13,7 +13,7 @@ import { type Book, projectOf, rulesOf, valuesOf } from "./book.js";
 import { offerRows } from "./bringInOffers.js";
 import { isTheirs } from "./fill.js";
 import type { ViewRow } from "./openSheet.js";
-import { isBought } from "./overview.js";
+import { boughtByOther, isBought, isOrdered } from "./overview.js";
 
 /** What one's own drawers are called where their rows don't say. */
 const OWN = "On hand";
@@ -32,11 +32,7 @@ export type Wants = {
 /** True for a part that is still to be bought: to be replaced, its set open, nothing on the way, in hand or fitted. */
 function isWanted(book: Book, row: PartsRow): boolean {
   const state = projectOf(book, row.project)?.state ?? "open";
-  const onTheWay = valuesOf(book.order).some(
-    (line) =>
-      (line.state === "on the way" || line.state === "came") && (line.forWhom ?? "").split(" ").includes(row.id ?? ""),
-  );
-  return isBought(row) && state === "open" && row.fitted === null && (row.came ?? 0) === 0 && !onTheWay;
+  return isBought(row) && state === "open" && row.fitted === null && (row.came ?? 0) === 0 && !isOrdered(book, row);
 }
 
 /**
@@ -57,7 +53,7 @@ export function offersOf(book: Book): readonly Offer[] {
 }
 
 /**
- * What is to be bought over all open sets, matched against the offers in play.
+ * What is to be bought over all open sets, a part that stands in two lists once, matched against the offers in play.
  *
  * @param spares How many pieces more to have of each, as a ratio.
  */
@@ -65,7 +61,9 @@ export function wantsOf(book: Book, spares = 0): Wants {
   const offers = offersOf(book);
   const demands: Demand[] = [];
   const notAsked: NotAsked[] = [];
-  for (const row of (book.parts?.rows ?? []).filter(({ values }) => isWanted(book, values))) {
+  const byOther = boughtByOther(book);
+  const asking = (row: PartsRow) => isWanted(book, row) && !byOther.has(row.id ?? "");
+  for (const row of (book.parts?.rows ?? []).filter(({ values }) => asking(values))) {
     try {
       demands.push(...demandsOf(book, row));
     } catch (error) {

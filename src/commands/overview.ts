@@ -1,4 +1,4 @@
-import type { PartsRow } from "../core/index.js";
+import { type PartsRow, spokenFor } from "../core/index.js";
 import { type Book, valuesOf } from "./book.js";
 
 /** How far the job is: what each screen's count counts. */
@@ -20,6 +20,20 @@ const DECIDED = ["keep", "replace"];
 /** True for a part that is bought: one to be replaced. */
 export const isBought = (row: PartsRow): boolean => row.action === "replace";
 
+/** True for a part that an order under way, or one that came, is for. */
+export const isOrdered = (book: Book, row: PartsRow): boolean =>
+  valuesOf(book.order).some(
+    (line) =>
+      (line.state === "on the way" || line.state === "came") && (line.forWhom ?? "").split(" ").includes(row.id ?? ""),
+  );
+
+/** The ids of parts that stand in two lists of their set and are bought by their other row. */
+export const boughtByOther = (book: Book): ReadonlySet<string> =>
+  spokenFor(valuesOf(book.parts), {
+    bought: isBought,
+    settled: (row) => row.fitted !== null || (row.came ?? 0) > 0 || isOrdered(book, row),
+  });
+
 /** True for a part that the bench has still to read. */
 export const isToRead = (row: PartsRow): boolean =>
   (row.action === "test" || row.action === "lift") &&
@@ -37,6 +51,7 @@ export function overviewOf(book: Book, short: string | null = null): Overview {
   const ofSet = <R extends { readonly project: string | null }>(rows: readonly R[]) =>
     rows.filter((row) => short === null || row.project === short);
   const parts = ofSet(valuesOf(book.parts));
+  const byOther = boughtByOther(book);
   const count = (fits: (row: PartsRow) => boolean) => parts.filter(fits).length;
   return {
     parts: parts.length,
@@ -46,7 +61,7 @@ export function overviewOf(book: Book, short: string | null = null): Overview {
     unclear: ofSet(valuesOf(book.lines)).filter((line) => line.became === "unclear").length,
     toDecide: count(isToDecide),
     toRead: count(isToRead),
-    toFind: count((row) => isBought(row) && row.offer === null && row.fitted === null),
+    toFind: count((row) => isBought(row) && row.offer === null && row.fitted === null && !byOther.has(row.id ?? "")),
     onTheWay: valuesOf(book.order).filter((line) => line.state === "on the way").length,
     toFit: count(isToFit),
   };

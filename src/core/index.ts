@@ -58,6 +58,7 @@ export * from "./job/questions.js";
 export * from "./job/ratingsOfRow.js";
 export * from "./job/rulesInForceText.js";
 export * from "./job/ruleTables.js";
+export * from "./job/samePart.js";
 export * from "./job/stages.js";
 export * from "./job/whatToFit.js";
 export * from "./job/whoSells.js";

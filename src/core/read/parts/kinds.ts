@@ -9,7 +9,7 @@ const LETTERS: Readonly<Record<string, Kind>> = {
   L: "inductor", CH: "inductor", DR: "inductor", RFC: "inductor", T: "transformer", TR: "transformer", IFT: "transformer",
   CR: "rectifier", D: "rectifier", SR: "rectifier", MR: "rectifier", GL: "rectifier", REC: "rectifier", SE: "rectifier",
   F: "fuse", SI: "fuse", FS: "fuse", FU: "fuse", I: "lamp", PL: "lamp", LP: "lamp", DS: "lamp", LA: "lamp", NE: "lamp", B: "lamp",
-  V: "tube", RÖ: "tube", VT: "tube", RO: "tube", S: "switch", SW: "switch",
+  W: "resistor", V: "tube", RÖ: "tube", VT: "tube", RO: "tube", S: "switch", SW: "switch",
 }; // biome-ignore format: a table
 
 /** Kinds that a description's own noun may make of a part with these letters, whatever the letters say. */

@@ -135,10 +135,13 @@ function inText(words: Words): ReadTolerance | null {
   return meaning ? ratio(BY_WORD[meaning.value]!) : null;
 }
 
+/** Limits of the trade in percent: a bare one of these ("2.2 meg ±10") has lost its percent sign. */
+const BARE_PERCENT: ReadonlySet<number> = new Set([5, 10, 15, 20, 30]);
+
 /** An absolute tolerance (10 mmf +/- .5 mmf) as ratios of the value; its unit is its own, else the value's. */
 export function relativeTolerance(absolute: PrintedTolerance, value: number, printed: number): Tolerance {
   const size = absolute.unit
     ? (limit: number) => times(limit, absolute.unit!.factor) / value
-    : (limit: number) => limit / printed;
+    : (limit: number) => (BARE_PERCENT.has(limit) || limit >= printed ? limit / 100 : limit / printed);
   return { minus: Number(size(absolute.minus).toPrecision(12)), plus: Number(size(absolute.plus).toPrecision(12)) };
 }

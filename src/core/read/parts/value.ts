@@ -127,9 +127,12 @@ function ofAmount(read: Read, kind: Kind): ReadValues {
   return { ...NOTHING, list: listed(amount, all), state: "stated", warnings };
 }
 
-/** "2 x 0.5 uf" is two of 0.5. */
+const MOST_SECTIONS = 4;
+
+/** "2 x 0.5 uf" is two of 0.5; "8 x 8 mf" is one can of 8 and 8. */
 function listed(amount: Amount, values: readonly number[]): number[] {
-  if (amount.joiner !== "x" && amount.joiner !== "×") return [...values];
+  const isCount = (amount.joiner === "x" || amount.joiner === "×") && amount.figures[0]!.number <= MOST_SECTIONS;
+  if (!isCount) return [...values];
   return Array.from({ length: amount.figures[0]!.number }, () => values.at(-1)!);
 }
 

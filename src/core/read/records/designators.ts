@@ -20,6 +20,9 @@ type Name = {
   readonly suffix: string;
 };
 
+/** A value typed on to a designator: "R3-100,000-ohm", "C7-8-8-8 mfd". */
+const FIGURE = /^\d+(?:,\d{3})*(?:[-x]\d+)*[\s-]*(?:ohms?|meg|m?mfd?|watts?)\b/i;
+const LONGEST_FIGURE = 24;
 const LONGEST_RANGE = 2000;
 
 /**
@@ -95,6 +98,7 @@ function rangeAt(text: string, at: number, first: Name): Range | null {
   const joint = RANGE.exec(text);
   if (!joint) return null;
   const to = at + joint[0].length;
+  if (FIGURE.test(text.slice(to, to + LONGEST_FIGURE))) return null;
   const found = nameAt(text, to) ?? shortAt(text, to, first);
   if (!found || found.name.letters !== first.letters) return null;
   const names = found.name.digits === first.digits ? byLetter(first, found.name) : byNumber(first, found.name);

@@ -110,18 +110,24 @@ const MOST_TIMES = 10;
 const LARGEST_STEP = 10;
 
 /**
- * Figures of one amount measure the same thing: 1.8k/1W is a value and its watts, .05/400 and 8/450 V a value and its
- * volts. A bare figure joins any; "x" counts.
+ * Figures of one amount measure the same thing: 1.8k/1W is a value and its watts, .05/400, 8/450 V and .02-600V a value
+ * and its volts. A bare figure joins any; "x" counts.
  */
 function sameSort(a: Figure, b: Figure, joiner: string): boolean {
   const [x, y] = [a.unit?.measure ?? null, b.unit?.measure ?? null];
-  if (joiner === "x" || joiner === "×")
-    return Number.isInteger(a.number) && a.number <= MOST_TIMES && a.unit === null && y !== "metre" && y !== "volt";
+  if (joiner === "x" || joiner === "×") return isTimes(a, y);
   if (joiner === "/" && a.unit === null && (y === null || y === "volt") && b.number >= LARGEST_STEP * a.number)
     return false;
+  if (joiner === "-" && a.unit === null && a.number < 1 && y === "volt") return false;
   if (!a.unit || !b.unit || x === y) return true;
   return (x === null && isValue(y)) || (y === null && isValue(x));
 }
+
+/** "2 x 500", and beyond a count the sections of a can: "16 x 8 mfd". */
+const isTimes = (a: Figure, measure: string | null) =>
+  Number.isInteger(a.number) &&
+  a.unit === null &&
+  (measure === "farad" || (a.number <= MOST_TIMES && measure !== "metre" && measure !== "volt"));
 
 const isValue = (measure: string | null) => measure === "ohm" || measure === "farad" || measure === "henry";
 

@@ -86,12 +86,15 @@ function alnumEnd(text: string, at: number): number {
   return end;
 }
 
+/** "2x500 pF", "8x8 mfd": a count or a list of capacitances written close; 6X4 is a code. */
+const TIMES = /^x(?=\d+(?:[.,]\d+)?\s*(?:[pnuµμ]F|m?mfd?|uu?f)\b)/i;
+
 /** A number; 4K7 (and 1M5: a million in this notation) with its letter as the point; 12AX7 and the like as a code. */
 function numberAt(text: string, at: number, mark: DecimalMark): Token | null {
   const isDots = text[at] === "." && text[at - 1] === ".";
   const number = isDots ? null : scanNumber(text, at, mark);
   if (!number) return null;
-  const letters = lettersEnd(text, number.end);
+  const letters = TIMES.test(text.slice(number.end)) ? number.end : lettersEnd(text, number.end);
   if (letters > number.end && isDigit(text, letters)) return letterAsPoint(text, at, number.value, number.end, letters);
   return token("number", text, at, number.end, { value: number.value, fraction: number.fraction });
 }
@@ -114,6 +117,7 @@ function letterAsPoint(text: string, at: number, whole: number, letter: number, 
 function wordAt(text: string, at: number): Token | null {
   let end = lettersEnd(text, at);
   if (end === at) return null;
+  if (isDigit(text, at - 1) && TIMES.test(text.slice(at))) return token("word", text, at, at + 1);
   if (isDigit(text, end)) return token("code", text, at, alnumEnd(text, at));
   while (end - at <= 12 && text[end] === "." && isAbbreviation(text, at, end)) end = lettersEnd(text, end + 1);
   const key = text.slice(at, end).toLowerCase().replaceAll(".", "");

@@ -47,8 +47,6 @@ export * from "./job/answer.js";
 export * from "./job/canSections.js";
 export * from "./job/chain.js";
 export * from "./job/demand.js";
-export * from "./job/demand.js";
-export * from "./job/documentReading.js";
 export * from "./job/documentReading.js";
 export * from "./job/fitRow.js";
 export * from "./job/leadingReasons.js";

@@ -111,6 +111,36 @@ export type ListedPart = {
   readonly warnings: readonly Warning[];
 };
 
+/** A listed part of which nothing is known: to be filled in with what is. */
+export const NOTHING_LISTED: ListedPart = {
+  lines: [],
+  printed: "",
+  valueText: "",
+  section: null,
+  designators: [],
+  kind: "other",
+  value: null,
+  valueState: "missing",
+  valueMin: null,
+  valueMax: null,
+  tolerance: null,
+  watts: null,
+  volts: null,
+  construction: null,
+  dielectric: null,
+  temperatureCoefficient: null,
+  taper: null,
+  quantity: 1,
+  sections: null,
+  inner: null,
+  sameAs: null,
+  partOf: null,
+  stockNumber: null,
+  use: null,
+  from: {},
+  warnings: [],
+};
+
 /** Fields of a listed part that can be borrowed from a note, a ditto or another part. */
 export type ListedField =
   | "value"

@@ -8,6 +8,18 @@ const inForce = (rules: string | null) => core.rulesOfText(rules);
 const word = (given: unknown) => text<null>(given, null);
 const listed = (cell: core.Cell) => (typeof cell === "number" ? cell : String(cell));
 
+/** A part taken through the stages by its line, type, use, volts and rules, and what is shown of it. */
+function ofStages(
+  [part, type, usedAs, volts, rules]: readonly unknown[],
+  show: (stages: ReturnType<typeof core.whatToFit>, isDefault: boolean) => core.Cell[][],
+): unknown[][] {
+  return spill(
+    [anything(part), word(type), word(usedAs), rating<null>(volts, "volts", "volt", null), word(rules)],
+    (cell, type, usedAs, volts, rules) =>
+      show(core.whatToFit({ listed: listed(cell), type, usedAs, volts, inForce: inForce(rules) }), rules === null),
+  );
+}
+
 /**
  * What to do with a part and what to fit in its place, with its watts and volts; a line that names several parts gives a row for each.
  * @customfunction WHAT_TO_FIT
@@ -27,12 +39,8 @@ export function whatToFit(
   volts?: unknown[][],
   rules?: unknown[][],
 ): unknown[][] {
-  return spill(
-    [anything(part), word(type), word(usedAs), rating<null>(volts, "volts", "volt", null), word(rules)],
-    (cell, type, usedAs, volts, rules) =>
-      core
-        .whatToFit({ listed: listed(cell), type, usedAs, volts, inForce: inForce(rules) })
-        .map((stages) => core.fitRow(stages, rules === null)),
+  return ofStages([part, type, usedAs, volts, rules], (stages, isDefault) =>
+    stages.map((each) => core.fitRow(each, isDefault)),
   );
 }
 
@@ -55,12 +63,8 @@ export function why(
   volts?: unknown[][],
   rules?: unknown[][],
 ): unknown[][] {
-  return spill(
-    [anything(part), word(type), word(usedAs), rating<null>(volts, "volts", "volt", null), word(rules)],
-    (cell, type, usedAs, volts, rules) =>
-      core
-        .whatToFit({ listed: listed(cell), type, usedAs, volts, inForce: inForce(rules) })
-        .flatMap((stages) => core.chainOf(stages).map((link) => [...link])),
+  return ofStages([part, type, usedAs, volts, rules], (stages) =>
+    stages.flatMap((each) => core.chainOf(each).map((link) => [...link])),
   );
 }
 

@@ -4,24 +4,11 @@ import { PartsError } from "../problem.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import type { RulesInForce } from "../rule.js";
 import { CAUTIONS } from "../rules/cautions.js";
-import { type RuleFor, ruleFor } from "../rules/ruleFor.js";
+import { ROLE_COLUMNS, type RuleFor, ruleFor } from "../rules/ruleFor.js";
 import type { Cell } from "../table.js";
 import { typeNamed } from "./whatToFit.js";
 
-const shownColumns = [
-  "powerMode",
-  "ladder",
-  "valueMode",
-  "low",
-  "high",
-  "gate",
-  "series",
-  "leastVolts",
-  "wantVolts",
-  "keepBecomesTest",
-] as const;
-
-const COLUMN_WORDS: Readonly<Record<(typeof shownColumns)[number], string>> = {
+const COLUMN_WORDS: Readonly<Record<(typeof ROLE_COLUMNS)[number], string>> = {
   powerMode: "watts by",
   ladder: "ratings",
   valueMode: "value by",
@@ -50,7 +37,7 @@ function found(type: string, usedAs: string | null, inForce: RulesInForce): Rule
 export function ruleTable(type: string, usedAs: string | null, inForce: RulesInForce): readonly (readonly Cell[])[] {
   const rule = found(type, usedAs, inForce);
   const by = (column: string) => rule.decidedBy[column] ?? "";
-  const columns = shownColumns.flatMap((column): Cell[][] =>
+  const columns = ROLE_COLUMNS.flatMap((column): Cell[][] =>
     rule[column] === null ? [] : [[COLUMN_WORDS[column], rule[column] as Cell, by(column)]],
   );
   return [

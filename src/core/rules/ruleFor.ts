@@ -6,7 +6,7 @@ import { withSettings } from "./settingColumns.js";
 import { technologyOf } from "./technologies.js";
 
 /** The columns that a role may take over from the class. */
-const COLUMNS = [
+export const ROLE_COLUMNS = [
   "powerMode",
   "ladder",
   "valueMode",
@@ -71,12 +71,12 @@ const suits = (id: string, kind: Kind | null) => {
 function merged(classRow: Rule, roleRow: Rule, mute: (column: string) => boolean) {
   const columns: Record<string, unknown> = {};
   const decidedBy: Record<string, string> = {};
-  for (const column of COLUMNS) {
+  for (const column of ROLE_COLUMNS) {
     const row = !mute(column) && roleRow[column] !== null ? roleRow : classRow;
     columns[column] = row[column];
     decidedBy[column] = rowName(row);
   }
-  return { columns: columns as Pick<Rule, (typeof COLUMNS)[number]>, decidedBy };
+  return { columns: columns as Pick<Rule, (typeof ROLE_COLUMNS)[number]>, decidedBy };
 }
 
 /**

@@ -63,6 +63,22 @@ describe("the main job on the page", () => {
     await seen.close();
   });
 
+  test("puts a plan aside when other spares are wished for, and compares it with the next one", async () => {
+    const seen = await withSample();
+    const { page, picture } = seen;
+    await press(page, /^Order/);
+    await press(page, /^Plan \d+ lines/);
+    const write = page.getByRole("button", { name: /^Write an order of/ });
+    await write.waitFor({ timeout: 40_000 });
+    await pane(page).getByLabel("Spares, in %").fill("100");
+    expect(await write.count()).toBe(0);
+    await press(page, /^Plan \d+ lines/);
+    await write.waitFor({ timeout: 40_000 });
+    await said(page, /more than the plan before/);
+    await picture("order-spares");
+    await seen.close();
+  });
+
   test("reads a part at the bench once the stops of the set are ticked, and the answer changes", async () => {
     const seen = await withSample();
     const { page, picture } = seen;

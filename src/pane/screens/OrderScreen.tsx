@@ -44,13 +44,20 @@ export function OrderScreen() {
     }
     setSearch(null);
   };
-  const leaveOut = (name: string, isOut: boolean) => {
-    setWishes({
-      ...wishes,
-      without: isOut ? [...wishes.without, name] : wishes.without.filter((each) => each !== name),
-    });
+  /** A plan rests on what was wished when it was made: another wish puts it aside, to be compared with the next one. */
+  const putAside = () => {
     setBefore(planned ?? before);
     setPlanned(null);
+  };
+  const wish = (changed: Partial<OrderWishes>) => {
+    setWishes({ ...wishes, ...changed });
+    putAside();
+  };
+  const leaveOut = (name: string, isOut: boolean) =>
+    wish({ without: isOut ? [...wishes.without, name] : wishes.without.filter((each) => each !== name) });
+  const wishSpares = (percent: string) => {
+    setSpares(percent);
+    putAside();
   };
   if (wants.offers.length === 0) return <Quiet>No offers yet. Bring in a vendor's list first, under Vendors.</Quiet>;
   return (
@@ -61,19 +68,26 @@ export function OrderScreen() {
           to be bought; {basket.lines.length} different lines have offers.
         </Quiet>
         <Field label="Spares, in %">
-          <Input type="number" value={spares} onChange={(_, { value }) => setSpares(value)} />
+          <Input
+            type="number"
+            disabled={search !== null}
+            value={spares}
+            onChange={(_, { value }) => wishSpares(value)}
+          />
         </Field>
         <Field label="At most so many vendors" hint="Empty: any number">
           <Input
             type="number"
+            disabled={search !== null}
             value={wishes.maxVendors === null ? "" : String(wishes.maxVendors)}
-            onChange={(_, { value }) => setWishes({ ...wishes, maxVendors: Number(value) || null })}
+            onChange={(_, { value }) => wish({ maxVendors: Number(value) || null })}
           />
         </Field>
         {names.map((name) => (
           <Checkbox
             key={name}
             label={`What if without ${name}`}
+            disabled={search !== null}
             checked={wishes.without.includes(name)}
             onChange={(_, { checked }) => leaveOut(name, checked === true)}
           />

@@ -3,7 +3,7 @@ import { useState } from "react";
 import { rulesOf, valuesOf } from "../../commands/book.js";
 import { bringInListStep } from "../../commands/bringInList.js";
 import { linesOf, linesOfText, previewList } from "../../commands/previewList.js";
-import type { DocumentReading, SourceLine } from "../../core/index.js";
+import { type DocumentReading, PARTS_SHEET, type SourceLine } from "../../core/index.js";
 import { textOf, useBench } from "../bench.js";
 import { ListPreview } from "../card/ListPreview.js";
 import { PickFile } from "../kit/PickFile.js";
@@ -16,7 +16,7 @@ type M = "thousand" | "million" | null;
 
 /** Paste or drop a list, see line by line how it was understood, write it to the sheet. */
 export function ListScreen({ go }: ScreenProps) {
-  const { say, services } = useBench();
+  const { book, host, say, services } = useBench();
   const [lines, setLines] = useState<readonly SourceLine[] | null>(null);
   const [text, setText] = useState("");
   const [isOver, setOver] = useState(false);
@@ -31,7 +31,11 @@ export function ListScreen({ go }: ScreenProps) {
   };
   const takeFile = (file: File) =>
     void take(async () => linesOf(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
-  if (lines) return <Understood lines={lines} back={() => setLines(null)} done={() => go("parts")} />;
+  const showParts = async () => {
+    await host.select({ sheet: book.parts?.name ?? PARTS_SHEET.name, row: book.parts?.end ?? 1, column: 1 });
+    go("parts");
+  };
+  if (lines) return <Understood lines={lines} back={() => setLines(null)} done={() => void showParts()} />;
   return (
     <Stack title="Bring in a parts list">
       <Field

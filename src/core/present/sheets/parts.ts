@@ -20,7 +20,7 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   project: text("set", { ...where, width: 56 }),
   document: text("document", { ...where, width: 110 }),
   place: text("place", { ...yours, group: "where", width: 110 }),
-  sameAs: text("same part as", { ...yours, group: "where", width: 84 }),
+  sameAs: text("same part as", { ...yours, group: "where", width: 116 }),
   kind: text("kind", { ...was, width: 100 }),
   value: text("value", { ...was, width: 90 }),
   size: number("size", SIZE, { ...was, width: 76 }),

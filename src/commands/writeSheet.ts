@@ -25,11 +25,12 @@ export function newSheet<S extends Sheet>(sheet: S, rows: readonly RowCells<S>[]
 
 /** How a sheet looks: widths, formats, tints and folding groups of its columns, heads frozen, filter on. */
 export function lookOf(sheet: Sheet): Change {
-  const columns = Object.values(sheet.columns).map(({ width, format, tint, group }) => ({
+  const columns = Object.values(sheet.columns).map(({ width, format, tint, group, folded }) => ({
     width,
     format,
     tint,
     group,
+    folded,
   }));
   return { kind: "look", sheet: sheet.name, columns, frozenColumns: sheet.frozen, filter: true };
 }

@@ -130,15 +130,21 @@ function dress(model: Model, look: LookChange): Step[] {
   ];
 }
 
+/** Groups of columns; a sheet that had other ones gets them anew, and one that has them keeps what the user opened. */
 function folds(model: Model, sheetId: string, look: LookChange): Step[] {
   const old = model.getters.getHeaderGroups(sheetId, "COL");
+  const wanted = columnGroups(look.columns);
+  const isSame = (group: { start: number; end: number }, at: number) =>
+    group.start === old[at]?.start && group.end === old[at]?.end;
+  if (old.length === wanted.length && wanted.every(isSame)) return [];
   const step =
     (type: string) =>
-    (group: { start: number; end: number }): Step => [
-      type,
-      { sheetId, dimension: "COL", start: group.start, end: group.end },
-    ];
-  return [...old.map(step("UNGROUP_HEADERS")), ...columnGroups(look.columns).map(step("GROUP_HEADERS"))];
+    ({ start, end }: { start: number; end: number }): Step => [type, { sheetId, dimension: "COL", start, end }];
+  return [
+    ...old.map(step("UNGROUP_HEADERS")),
+    ...wanted.map(step("GROUP_HEADERS")),
+    ...wanted.filter(({ folded }) => folded).map(step("FOLD_HEADER_GROUP")),
+  ];
 }
 
 function filterSteps(model: Model, sheetId: string, look: LookChange): Step[] {

@@ -34,16 +34,21 @@ export async function dressSheet(
 }
 
 async function foldColumns(context: Excel.RequestContext, sheet: Excel.Worksheet, look: LookChange): Promise<void> {
-  const wanted = columnGroups(look.columns).map(({ start, end }) =>
-    rangeOf({ left: start, right: end, top: 0, bottom: 0 }),
-  );
+  const groups = columnGroups(look.columns).map(({ start, end, folded }) => ({
+    range: rangeOf({ left: start, right: end, top: 0, bottom: 0 }),
+    folded,
+  }));
+  const wanted = groups.map(({ range }) => range);
   const kept = sheet.customProperties.getItemOrNullObject(FOLDS);
   kept.load("value");
   await context.sync();
-  const folded = kept.isNullObject || kept.value === "" ? [] : kept.value.split(",");
-  if (folded.join() === wanted.join()) return;
-  for (const range of folded) sheet.getRange(range).ungroup(Excel.GroupOption.byColumns);
-  for (const range of wanted) sheet.getRange(range).group(Excel.GroupOption.byColumns);
+  const before = kept.isNullObject || kept.value === "" ? [] : kept.value.split(",");
+  if (before.join() === wanted.join()) return;
+  for (const range of before) sheet.getRange(range).ungroup(Excel.GroupOption.byColumns);
+  for (const { range, folded } of groups) {
+    sheet.getRange(range).group(Excel.GroupOption.byColumns);
+    if (folded) sheet.getRange(range).hideGroupDetails(Excel.GroupOption.byColumns);
+  }
   sheet.customProperties.add(FOLDS, wanted.join());
 }
 

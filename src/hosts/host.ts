@@ -17,13 +17,15 @@ export type Written = string | number | boolean | null | { readonly formula: str
  *
  * `format` is a number format of its cells below the head ("0.00"), or "@" for a column of text that people type into
  * (`1/2` stays text); a formula in such a column is still a formula. Neighbours of the same `group` fold together; the
- * first of them stays visible when the group is closed.
+ * first of them stays visible when the group is closed. A group whose columns are `folded` stands closed when its sheet
+ * is first dressed; after that it is the user's.
  */
 export type ColumnLook = {
   readonly width: number;
   readonly format: string | null;
   readonly tint: "printed" | "yours" | "worked" | null;
   readonly group: string | null;
+  readonly folded: boolean;
 };
 
 /**

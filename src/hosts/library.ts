@@ -46,7 +46,7 @@ export type Getters = {
   getHeaderGroups(
     sheetId: string,
     dimension: "COL" | "ROW",
-  ): readonly { readonly start: number; readonly end: number }[];
+  ): readonly { readonly start: number; readonly end: number; readonly isFolded?: boolean }[];
   getCoreTables(sheetId: string): readonly SheetTable[];
   getRangeDataFromZone(sheetId: string, zone: Zone): unknown;
 };

@@ -81,10 +81,23 @@ function withFilter(xml: string, range: string | null): string {
   return range === null ? xml : xml.replace("</sheetData>", `</sheetData><autoFilter ref="${range}"/>`);
 }
 
-/** A fold's button stands over the column that stays, which is the first of its group. */
+/** A fold's button stands over the column that stays, which is the first of its group; a closed fold is marked there too. */
 function withFoldsAtLeft(xml: string): string {
   const isPlain = xml.includes("outlineLevel=") && !xml.includes("<sheetPr");
-  return isPlain ? xml.replace(/<worksheet[^>]*>/, '$&<sheetPr><outlinePr summaryRight="0"/></sheetPr>') : xml;
+  if (!isPlain) return xml;
+  const left = xml.replace(/<worksheet[^>]*>/, '$&<sheetPr><outlinePr summaryRight="0"/></sheetPr>');
+  return left.replace(/<cols>[\s\S]*?<\/cols>/, closedAtLeft);
+}
+
+const isTucked = (tag: string | undefined) => tag !== undefined && /outlineLevel=/.test(tag) && /hidden="1"/.test(tag);
+
+/** The library marks a closed fold at the column behind it. */
+function closedAtLeft(columns: string): string {
+  const tags = [...columns.matchAll(/<col [^>]*\/>/g)].map(([tag]) => tag.replace(' collapsed="1"', ""));
+  const marked = tags.map((tag, at) =>
+    !isTucked(tag) && isTucked(tags[at + 1]) ? tag.replace("/>", ' collapsed="1"/>') : tag,
+  );
+  return `<cols>${marked.join("")}</cols>`;
 }
 
 const ENTITIES: readonly (readonly [string, string])[] = [

@@ -22,7 +22,7 @@ describe("the embedded sheet's own ways", () => {
   const look = (columns: Partial<ColumnLook>[]) => ({
     kind: "look" as const,
     sheet: "Parts",
-    columns: columns.map((column) => ({ width: 80, format: null, tint: null, group: null, ...column })),
+    columns: columns.map((column) => ({ width: 80, format: null, tint: null, group: null, folded: false, ...column })),
     frozenColumns: 1,
     filter: true,
   });
@@ -36,6 +36,21 @@ describe("the embedded sheet's own ways", () => {
       { start: 1, end: 2 },
       { start: 4, end: 4 },
     ]);
+  });
+
+  test("a folded group stands closed at first; opened by the user, it stays open when the sheet is dressed again", async () => {
+    const { host, model } = embeddedWorkbook(new Model());
+    const dress = look([{ group: "was" }, { group: "was" }, { group: "found" }, { group: "found", folded: true }]);
+    await host.write([dress], "Dress");
+    const sheetId = model().getters.getSheetIdByName("Parts")!;
+    const closed = () =>
+      model()
+        .getters.getHeaderGroups(sheetId, "COL")
+        .map(({ isFolded }) => isFolded === true);
+    expect(closed()).toEqual([false, true]);
+    model().dispatch("UNFOLD_HEADER_GROUP", { sheetId, dimension: "COL", start: 3, end: 3 });
+    await host.write([dress], "Dress");
+    expect(closed()).toEqual([false, false]);
   });
 
   test("dressing twice leaves one set of filter buttons and one set of groups", async () => {

@@ -16,7 +16,7 @@ hostContract("Excel", async () => {
 const look = (columns: Partial<ColumnLook>[], more: Partial<Extract<Change, { kind: "look" }>> = {}): Change => ({
   kind: "look",
   sheet: "Parts",
-  columns: columns.map((column) => ({ width: 80, format: null, tint: null, group: null, ...column })),
+  columns: columns.map((column) => ({ width: 80, format: null, tint: null, group: null, folded: false, ...column })),
   frozenColumns: 1,
   filter: true,
   ...more,
@@ -43,6 +43,13 @@ describe("Excel's own ways", () => {
     expect(excel.sheet("Parts").folds).toEqual(["1-2"]);
     await host.write([look(["was", "new", "new"].map((group) => ({ group })))], "Dress");
     expect(excel.sheet("Parts").folds).toEqual(["2-2"]);
+  });
+
+  test("a folded group is closed when it is made", async () => {
+    const excel = startExcel();
+    const columns = [{ group: "was" }, { group: "was" }, { group: "found" }, { group: "found", folded: true }];
+    await excelHost().write([look(columns)], "Dress");
+    expect(excel.sheet("Parts").closed).toEqual(["3-3"]);
   });
 
   test("a formula in a column of text is worked out, not shown", async () => {

@@ -65,7 +65,7 @@ describe("saving and opening .xlsx", () => {
   });
 
   test("filter buttons, frozen heads, folds and widths come back", async () => {
-    const column = { width: 120, format: "@", tint: "yours" as const, group: "was" };
+    const column = { width: 120, format: "@", tint: "yours" as const, group: "was", folded: false };
     const look: Change = { kind: "look", sheet: "Parts", columns: [column, column], frozenColumns: 1, filter: true };
     const { bytes } = await saved(
       cells([
@@ -84,6 +84,25 @@ describe("saving and opening .xlsx", () => {
     ]);
     expect(opened.getters.getHeaderGroups(sheetId, "COL")).toMatchObject([{ start: 1, end: 1 }]);
     expect((await rowsOf(opened))[1]!.map((cell) => cell.value)).toEqual(["a", "0402"]);
+  });
+
+  test("a closed fold comes back closed, and nothing is hidden that could not be opened", async () => {
+    const column = { width: 120, format: null, tint: null, group: "was", folded: false };
+    const columns = [column, column, { ...column, group: "found", folded: true }];
+    const look: Change = {
+      kind: "look",
+      sheet: "Parts",
+      columns: [...columns, columns[2]!, { ...column, group: null }],
+      frozenColumns: 0,
+      filter: false,
+    };
+    const { bytes } = await saved(cells([["a", "b", "c", "d", "e"]]), look);
+    const opened = openXlsx(bytes);
+    const sheetId = opened.getters.getSheetIdByName("Parts")!;
+    expect(opened.getters.getHeaderGroups(sheetId, "COL")).toMatchObject([
+      { start: 1, end: 1, isFolded: false },
+      { start: 3, end: 3, isFolded: true },
+    ]);
   });
 
   test.each([

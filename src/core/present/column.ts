@@ -6,7 +6,8 @@ export type Tint = "printed" | "yours" | "worked";
 /**
  * One column of a sheet, described once: how a value goes into its cell, how it is read back, and how it looks.
  *
- * `width` in pixels; `format` is a number format (`@` is text); `live` columns hold formulas until the set is closed.
+ * `width` in pixels; `format` is a number format (`@` is text); `live` columns hold formulas until the set is closed; a
+ * group of `folded` columns stands closed at first, all but its first column.
  */
 export type Column<T> = {
   readonly head: string;
@@ -14,15 +15,16 @@ export type Column<T> = {
   readonly format: string | null;
   readonly tint: Tint | null;
   readonly group: string | null;
+  readonly folded: boolean;
   readonly live: boolean;
   readonly write: (value: T) => Cell;
   readonly read: (cell: Cell) => T | null;
 };
 
 /** What may be said about a column beside its kind and head. */
-export type Look = Partial<Pick<Column<unknown>, "width" | "tint" | "group" | "live">>;
+export type Look = Partial<Pick<Column<unknown>, "width" | "tint" | "group" | "folded" | "live">>;
 
-const PLAIN = { width: 90, tint: null, group: null, live: false } as const;
+const PLAIN = { width: 90, tint: null, group: null, folded: false, live: false } as const;
 
 const isEmpty = (cell: Cell) => cell === null || cell === "";
 

@@ -23,6 +23,7 @@ const column = (look: Partial<ColumnLook>): ColumnLook => ({
   format: null,
   tint: null,
   group: null,
+  folded: false,
   ...look,
 });
 

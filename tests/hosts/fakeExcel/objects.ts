@@ -186,6 +186,7 @@ function rangeNode(book: Book, sheet: Sheet, block: Block, events: Events): Node
       getBoundingRect: ({ block: last }: { block: Block }) =>
         rangeNode(book, sheet, { row, column, rows: last.row - row + 1, columns }, events),
       group: () => void sheet.folds.push(`${column}-${column + columns - 1}`),
+      hideGroupDetails: () => void sheet.closed.push(`${column}-${column + columns - 1}`),
       ungroup: () => {
         const index = sheet.folds.indexOf(`${column}-${column + columns - 1}`);
         if (index < 0) refuse("InvalidOperation", "not grouped");

@@ -14,6 +14,7 @@ export type Sheet = {
   widths: Record<number, number>;
   fills: Record<string, string>;
   folds: string[];
+  closed: string[];
   frozen: string | null;
   filter: string | null;
   notes: Record<string, string>;
@@ -32,7 +33,7 @@ export class Refusal extends Error {
 export const keyOf = (row: number, column: number) => `${row},${column}`;
 
 export function newSheet(id: string, name: string): Sheet {
-  const empty = { cells: {}, formats: {}, columnFormats: {}, widths: {}, fills: {}, folds: [], notes: {} };
+  const empty = { cells: {}, formats: {}, columnFormats: {}, widths: {}, fills: {}, folds: [], closed: [], notes: {} };
   return { id, name, protected: false, frozen: null, filter: null, ...structuredClone(empty) };
 }
 

@@ -50,7 +50,8 @@ const ROWS: readonly Row[] = [
   ["ppm", "ratio", 1e-6],
 ];
 
-const UNITS: ReadonlyMap<string, Unit> = new Map(
+/** Every spelling of a unit, in lower case without dots and hyphens; a bare m is told by `unitNamed`. */
+export const UNITS: ReadonlyMap<string, Unit> = new Map(
   ROWS.flatMap(([words, measure, factor]) => words.split(" ").map((word) => [word, { measure, factor }] as const)),
 );
 

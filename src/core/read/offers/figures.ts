@@ -1,7 +1,8 @@
 import type { Measure } from "../../quantity/notation/units.js";
 import { times } from "../../quantity/readValue.js";
 import { amountAt } from "../words/figures.js";
-import { type Token, tokensOf } from "../words/tokens.js";
+import type { Token } from "../words/token.js";
+import { tokensOf } from "../words/tokens.js";
 import { toleranceAt } from "../words/tolerances.js";
 import type { Amount, Figure, PrintedTolerance } from "../words/words.js";
 

@@ -1,7 +1,9 @@
 import type { Meaning } from "./phrases.js";
-import type { Token } from "./tokens.js";
+import { type Token, touches } from "./token.js";
 import type { Amount } from "./words.js";
 
+const ORDINALS = new Set(["st", "nd", "rd", "th"]);
+const NAMING = new Set(["#", "no", "nr", "type", "item", "note", "fig", "page"]);
 const BOUNDARIES = new Set([",", ";", ")", "("]);
 
 /**
@@ -14,17 +16,20 @@ export function markAsides(
   meanings: readonly Meaning[],
 ): Amount[] {
   const depth = bracketDepths(tokens);
-  const allInBrackets = amounts.every((amount) => depth[amount.from]! > 0);
+  const allInBrackets = amounts.every((amount) => isInBrackets(depth, amount));
+  const said = meanings.filter(({ field }) => field === "aside" || field === "count");
   return amounts.map((amount) => {
-    const aside =
-      saidBefore(tokens, amount, meanings) ?? saidBehind(tokens, amount, meanings) ?? numberSign(tokens, amount);
-    const bracketed = !allInBrackets && depth[amount.from]! > 0 ? "brackets" : null;
+    const aside = saidBefore(tokens, amount, said) ?? saidBehind(tokens, amount, said) ?? numberSign(tokens, amount);
+    const bracketed = !allInBrackets && isInBrackets(depth, amount) ? "brackets" : null;
     return aside || bracketed ? { ...amount, aside: aside ?? bracketed } : amount;
   });
 }
 
-/** How many closed brackets each token stands in; one that is never closed is a slip of the type. */
+const isInBrackets = (depths: readonly number[], amount: Amount) => (depths[amount.from] ?? 0) > 0;
+
+/** How many closed brackets each token stands in (none: an empty list); one that is never closed is a slip of the type. */
 function bracketDepths(tokens: readonly Token[]): number[] {
+  if (!tokens.some((token) => token.text === ")")) return [];
   const depths = tokens.map(() => 0);
   const open: number[] = [];
   tokens.forEach((token, at) => {
@@ -48,9 +53,9 @@ function saidBefore(tokens: readonly Token[], amount: Amount, meanings: readonly
 /** "525 peak", "62 ohms d.c.", "2 sections", "4 off": the word behind speaks of the amount. */
 function saidBehind(tokens: readonly Token[], amount: Amount, meanings: readonly Meaning[]): string | null {
   let next = amount.to;
+  if (next === tokens.length) return null;
+  if (touches(tokens[next - 1], tokens[next]) && ORDINALS.has(tokens[next]!.key)) return "count";
   while (tokens[next]?.text === "." || tokens[next]?.text === "-") next++;
-  if (/^(?:st|nd|rd|th)$/.test(tokens[amount.to]?.key ?? "") && tokens[amount.to]!.start === tokens[amount.to - 1]!.end)
-    return "count";
   const measure = amount.figures[0]!.unit?.measure ?? null;
   for (const meaning of meanings) {
     if (meaning.from !== next) continue;
@@ -63,7 +68,8 @@ function saidBehind(tokens: readonly Token[], amount: Amount, meanings: readonly
 
 /** "No. 47", "#47", "type 30": a number that names. */
 function numberSign(tokens: readonly Token[], amount: Amount): string | null {
-  const before = tokens[amount.from - 1]?.text === "." ? tokens[amount.from - 2] : tokens[amount.from - 1];
-  if (amount.figures[0]!.unit !== null || !before) return null;
-  return before.text === "#" || /^(?:no|nr|type|item|note|fig|page)$/.test(before.key) ? "name" : null;
+  if (amount.figures[0]!.unit !== null) return null;
+  let before = amount.from - 1;
+  if (before > 0 && tokens[before]!.text === ".") before--;
+  return before >= 0 && NAMING.has(tokens[before]!.key) ? "name" : null;
 }

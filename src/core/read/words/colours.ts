@@ -1,4 +1,4 @@
-import type { Token } from "./tokens.js";
+import type { Token } from "./token.js";
 import type { ColourReading } from "./words.js";
 
 /** Colours as digits, with the short forms that are written on drawers, IEC 60062:2016. */
@@ -14,7 +14,8 @@ const NAMES: readonly (readonly [names: string, digit: number])[] = [
   ["gray grey gry gy", 8],
   ["white wht wh", 9],
 ];
-const DIGITS: ReadonlyMap<string, number> = new Map(
+/** The digit of each colour name. */
+export const DIGITS: ReadonlyMap<string, number> = new Map(
   NAMES.flatMap(([names, digit]) => names.split(" ").map((name) => [name, digit] as const)),
 );
 const TOLERANCES: Readonly<Record<string, number>> = {
@@ -35,11 +36,12 @@ const MULTIPLIERS: Readonly<Record<string, number>> = { gold: 0.1, gld: 0.1, sil
  * @see IEC 60062:2016
  */
 export function coloursOf(tokens: readonly Token[]): ColourReading | null {
+  if (!tokens.some((token) => token.lexeme.digit !== null)) return null;
   const words = tokens.filter((token) => token.text !== "-" && token.text !== "/");
   for (let at = 0; at + 2 < words.length; at++) {
-    const [tens, ones, third] = [0, 1, 2].map((step) => DIGITS.get(words[at + step]!.key));
-    const multiplier = third === undefined ? MULTIPLIERS[words[at + 2]!.key] : Number(`1e${third}`);
-    if (tens === undefined || ones === undefined || multiplier === undefined) continue;
+    const [tens = null, ones = null, third = null] = words.slice(at, at + 3).map((word) => word.lexeme.digit);
+    const multiplier = third === null ? MULTIPLIERS[words[at + 2]!.key] : Number(`1e${third}`);
+    if (tens === null || ones === null || multiplier === undefined) continue;
     const fourth = TOLERANCES[words[at + 3]?.key ?? ""];
     return { ohms: Number(((tens * 10 + ones) * multiplier).toPrecision(3)), tolerance: fourth ?? null };
   }

@@ -1,12 +1,11 @@
-import { type Unit, unitNamed } from "../../quantity/notation/units.js";
-import type { Token } from "./tokens.js";
-import type { Amount, Figure, Join } from "./words.js";
+import type { Unit } from "../../quantity/notation/units.js";
+import type { Join } from "./lexeme.js";
+import { type Token, touches } from "./token.js";
+import type { Amount, Figure } from "./words.js";
 
 /** Unit words that are also plain words or letters: they count only when written to the number, or as capitals. */
 const ONLY_GLUED = new Set(["a", "c", "e", "in", "r", "f"]);
 const ONLY_GLUED_CAPITALS = new Set(["C", "E", "R"]);
-
-const touches = (a: Token | undefined, b: Token | undefined) => a !== undefined && b !== undefined && a.end === b.start;
 
 /** The unit printed at a token (behind `number`), and where it ends. */
 export function unitAt(tokens: readonly Token[], at: number): { unit: Unit; to: number } | null {
@@ -14,9 +13,9 @@ export function unitAt(tokens: readonly Token[], at: number): { unit: Unit; to: 
   const start = isHyphen ? at + 1 : at;
   const word = tokens[start];
   if (word?.type !== "word") return null;
-  if (!touches(tokens[at - 1], tokens[at]) && isPlainWord(word)) return null;
-  const unit = unitNamed(word.key.length === 1 ? word.text : word.key);
+  const { unit } = word.lexeme;
   if (!unit || unit.measure === "ratio") return null;
+  if (isPlainWord(word) && !touches(tokens[at - 1], tokens[at])) return null;
   return withSecondWord(tokens, start + 1, unit);
 }
 
@@ -28,7 +27,7 @@ function withSecondWord(tokens: readonly Token[], at: number, unit: Unit): { uni
   let next = at;
   while (tokens[next]?.text === "-" || tokens[next]?.text === ".") next++;
   const word = tokens[next];
-  const second = word?.type === "word" ? unitNamed(word.key) : undefined;
+  const second = word?.type === "word" ? word.lexeme.unit : null;
   const isUnit = second && second.factor === 1 && (second.measure === "ohm" || second.measure === "farad");
   const isSpelled = isUnit && word!.key.length > 1;
   return isSpelled || (isUnit && touches(tokens[next - 1], word))
@@ -63,12 +62,13 @@ function mixedAt(tokens: readonly Token[], at: number): { number: number; to: nu
   return { number: whole.value + fraction.value, to: to + 1 };
 }
 
-const JOINS: Readonly<Record<string, Join>> = {
+/** Signs and words between the figures of one amount. */
+export const JOINS: ReadonlyMap<string, Join> = new Map(Object.entries({
   to: "range", thru: "range", through: "range", bis: "range", "…": "range", "...": "range",
   or: "or", oder: "or",
   "/": "list", "&": "list", "+": "list", and: "list", und: "list", x: "list", "×": "list",
   "-": "range", "–": "range", "—": "range",
-}; // biome-ignore format: a table
+} satisfies Record<string, Join>)); // biome-ignore format: a table
 
 /** The joining sign or word at a token and where the next figure starts, or null. */
 function joinAt(tokens: readonly Token[], at: number): { joiner: string; to: number } | null {
@@ -76,7 +76,7 @@ function joinAt(tokens: readonly Token[], at: number): { joiner: string; to: num
   if (!token) return null;
   if (token.text === "." && tokens[at + 1]?.text === "." && tokens[at + 2]?.text === ".")
     return { joiner: "...", to: at + 3 };
-  if (!(token.key in JOINS)) return null;
+  if (token.lexeme.join === null) return null;
   const isSign = token.key === "-" || token.key === "+" || token.key === "–";
   const isTolerance = isSign && !touches(tokens[at - 1], token) && touches(token, tokens[at + 1]);
   return isTolerance ? null : { joiner: token.key, to: at + 1 };
@@ -90,8 +90,7 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
   let joiner = "";
   let to = first.to;
   for (;;) {
-    const skip =
-      tokens[to]?.text === "." && tokens[to + 1]?.text !== "." && (tokens[to + 1]?.key ?? "") in JOINS ? 1 : 0;
+    const skip = tokens[to]?.text === "." && tokens[to + 1]?.text !== "." && tokens[to + 1]?.lexeme.join ? 1 : 0;
     const join = joinAt(tokens, to + skip);
     const next = join && figureAt(tokens, join.to);
     if (!join || !next || isPercent(tokens, next.to) || (joiner !== "" && join.joiner !== joiner)) break;
@@ -133,7 +132,7 @@ const isValue = (measure: string | null) => measure === "ohm" || measure === "fa
 
 function joinOf(figures: readonly Figure[], joiner: string): Join {
   if (figures.length === 1) return "one";
-  const join = JOINS[joiner]!;
+  const join = JOINS.get(joiner)!;
   if (join !== "range") return join;
   const isSpan =
     figures.length === 2 && figures[0]!.number * factor(figures[0]!) < figures[1]!.number * factor(figures[1]!);
@@ -143,7 +142,8 @@ function joinOf(figures: readonly Figure[], joiner: string): Join {
 const factor = (figure: Figure) => figure.unit?.factor ?? 1;
 
 /** A unit printed once holds for the figures before it (20 TO 140UF), else for those behind it. */
-function spreadUnits(figures: readonly Figure[]): Figure[] {
+function spreadUnits(figures: readonly Figure[]): readonly Figure[] {
+  if (figures.length === 1) return figures;
   const spread = [...figures];
   for (let i = spread.length - 2; i >= 0; i--)
     spread[i] = { ...spread[i]!, unit: spread[i]!.unit ?? spread[i + 1]!.unit };

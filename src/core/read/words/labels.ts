@@ -1,11 +1,11 @@
-import type { Token } from "./tokens.js";
+import type { Token } from "./token.js";
 import type { Labelled } from "./words.js";
 
 /** Marks stamped beside the lugs of cans, and their names. */
-const MARKS: Readonly<Record<string, string>> = {
+export const MARKS: ReadonlyMap<string, string> = new Map(Object.entries({
   "◗": "half-moon", "◖": "half-moon", "■": "square", "□": "square", "▲": "triangle", "△": "triangle", "●": "circle", "○": "circle",
   "—": "plain", half: "half-moon", square: "square", triangle: "triangle", plain: "plain", semicircle: "half-moon",
-}; // biome-ignore format: a table
+})); // biome-ignore format: a table
 const BETWEEN = new Set([
   "-",
   "–",
@@ -23,13 +23,28 @@ const BETWEEN = new Set([
   "section",
 ]);
 
-const isLetter = (token: Token) => token.type === "word" && /^[A-F]$/.test(token.text);
+const [FIRST_LETTER, LAST_LETTER] = [65, 70];
+
+function isLetter({ type, text }: Token): boolean {
+  const code = text.charCodeAt(0);
+  return type === "word" && text.length === 1 && code >= FIRST_LETTER && code <= LAST_LETTER;
+}
+
+/** A dash alone may be any dash. */
+const isMark = ({ lexeme, text }: Token) => lexeme.mark !== null && text !== "—";
 
 /** Whether nothing but filling and marks stands between a label and a number. */
 function numberFollows(tokens: readonly Token[], at: number): boolean {
   let next = at + 1;
-  while (next < tokens.length && (BETWEEN.has(tokens[next]!.key) || tokens[next]!.text in MARKS)) next++;
+  while (next < tokens.length && (BETWEEN.has(tokens[next]!.key) || tokens[next]!.lexeme.mark !== null)) next++;
   return tokens[next]?.type === "number";
+}
+
+/** The tokens that pass a test and have a number behind them. */
+function startsOf(tokens: readonly Token[], test: (token: Token) => boolean): number[] {
+  const found: number[] = [];
+  for (let at = 0; at < tokens.length; at++) if (test(tokens[at]!) && numberFollows(tokens, at)) found.push(at);
+  return found;
 }
 
 /**
@@ -38,14 +53,12 @@ function numberFollows(tokens: readonly Token[], at: number): boolean {
  * One label alone is no can: at least two are needed, letters in order from A.
  */
 export function labelsOf(tokens: readonly Token[]): Labelled[] {
-  const starts = (test: (token: Token) => boolean) =>
-    tokens.flatMap((token, at) => (test(token) && numberFollows(tokens, at) ? [at] : []));
-  const letters = starts(isLetter);
-  const inOrder = letters.length > 1 && letters.every((at, i) => tokens[at]!.text.charCodeAt(0) === 65 + i);
-  const at = inOrder ? letters : starts((token) => token.key in MARKS && token.key !== "—");
+  const letters = startsOf(tokens, isLetter);
+  const inOrder = letters.length > 1 && letters.every((at, i) => tokens[at]!.text.charCodeAt(0) === FIRST_LETTER + i);
+  const at = inOrder ? letters : startsOf(tokens, isMark);
   if (at.length < 2) return [];
   return at.map((from, i) => ({
-    label: inOrder ? tokens[from]!.text : MARKS[tokens[from]!.key]!,
+    label: inOrder ? tokens[from]!.text : tokens[from]!.lexeme.mark!,
     from,
     to: at[i + 1] ?? tokens.length,
   }));

@@ -24,7 +24,8 @@ const REPAIRS: readonly Repair[] = [
   { pattern: /(?<=\d {0,3})[(/i]F\b/g, into: () => "uF", onlyNoisy: true },
 ]; // biome-ignore format: a table
 
-const SUSPECT = /[OolIS■*(]/;
+/** In a clean document a letter is doubted only beside a figure, a point or a stroke. */
+const SUSPECT = /[OolI][\d.,/]|[\d.,][OolI]/;
 
 /**
  * Letters that stand for figures put right, each to its single plausible reading: .0O5 is .005, l00K is 100K; in a noisy

@@ -1,12 +1,12 @@
-import type { Token } from "./tokens.js";
+import type { Phrase } from "./lexeme.js";
+import type { Token } from "./token.js";
 import { type Field, VOCABULARY } from "./vocabulary.js";
 
 /** A phrase of the vocabulary met in a text: tokens `from` up to but not including `to`. */
 export type Meaning = { readonly field: Field; readonly value: string; readonly from: number; readonly to: number };
 
-type Phrase = { readonly field: Field; readonly value: string; readonly keys: readonly string[] };
-
-const PHRASES: ReadonlyMap<string, readonly Phrase[]> = byFirstWord();
+/** The phrases of the vocabulary by their first word, longest first. */
+export const PHRASES: ReadonlyMap<string, readonly Phrase[]> = byFirstWord();
 
 function byFirstWord(): Map<string, Phrase[]> {
   const map = new Map<string, Phrase[]>();
@@ -34,29 +34,23 @@ function matchEnd(tokens: readonly Token[], at: number, keys: readonly string[])
   return next;
 }
 
-/** All that the longest phrase at a token means; one phrase may say two things. */
-function meaningsAt(tokens: readonly Token[], at: number): Meaning[] {
-  const found: Meaning[] = [];
-  let length = 0;
-  for (const { field, value, keys } of PHRASES.get(tokens[at]!.key) ?? []) {
+/** Adds all that the longest phrase at a token means (one phrase may say two things), and gives where the next may start. */
+function takePhrase(tokens: readonly Token[], at: number, found: Meaning[]): number {
+  let [length, end] = [0, at + 1];
+  for (const { field, value, keys } of tokens[at]!.lexeme.phrases) {
     if (keys.length < length) break;
     const to = matchEnd(tokens, at, keys);
     if (to < 0) continue;
-    length = keys.length;
+    [length, end] = [keys.length, Math.max(to, end)];
     found.push({ field, value, from: at, to });
   }
-  return found;
+  return end;
 }
 
 /** The phrases of the vocabulary in a text, longest first at each word, in the order they stand. */
 export function phrasesOf(tokens: readonly Token[]): Meaning[] {
   const found: Meaning[] = [];
   let at = 0;
-  while (at < tokens.length) {
-    const type = tokens[at]!.type;
-    const here = type === "word" || type === "code" ? meaningsAt(tokens, at) : [];
-    found.push(...here);
-    at = here.length > 0 ? Math.max(...here.map((meaning) => meaning.to)) : at + 1;
-  }
+  while (at < tokens.length) at = takePhrase(tokens, at, found);
   return found;
 }

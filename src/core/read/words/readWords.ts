@@ -1,14 +1,15 @@
 import { markAsides } from "./asides.js";
-import { decodeCode } from "./codes.js";
+import { type DecodedCode, decodeCode } from "./codes.js";
 import { coloursOf } from "./colours.js";
 import { amountAt, unitAt } from "./figures.js";
 import { labelsOf } from "./labels.js";
 import { type Meaning, phrasesOf } from "./phrases.js";
 import { referencesOf } from "./references.js";
 import { spelledAt } from "./spelled.js";
-import { PLAIN_WRITING, type Token, tokensOf, type Writing } from "./tokens.js";
+import type { Token } from "./token.js";
+import { PLAIN_WRITING, tokensOf, type Writing } from "./tokens.js";
 import { toleranceAt } from "./tolerances.js";
-import type { Amount, PrintedTolerance, Words } from "./words.js";
+import type { Amount, PrintedTolerance, Reference, Words } from "./words.js";
 
 /**
  * All that a text says in the notation of parts lists: amounts, tolerances, words of kind and make, codes, references.
@@ -21,15 +22,16 @@ import type { Amount, PrintedTolerance, Words } from "./words.js";
 export function readWords(text: string, writing: Writing = PLAIN_WRITING, isValue = false): Words {
   const tokens = isValue ? withLeadingR(tokensOf(text, writing)) : tokensOf(text, writing);
   const meanings = phrasesOf(tokens);
-  const { amounts, tolerances, ppm } = numbersOf(tokens, meanings);
+  const references = referencesOf(tokens, meanings);
+  const { amounts, tolerances, ppm } = numbersOf(tokens, references);
   return {
     text,
     tokens,
     amounts: markAsides(tokens, amounts, meanings),
     tolerances: tolerances.filter((tolerance) => !isMatching(tokens, tolerance, meanings)),
     meanings,
-    codes: tokens.flatMap((token) => (token.type === "code" ? (decodeCode(token.text) ?? []) : [])),
-    references: referencesOf(tokens, meanings),
+    codes: codesOf(tokens),
+    references,
     labels: labelsOf(tokens),
     coefficient: ppm ?? coefficientOf(tokens),
     colours: coloursOf(tokens),
@@ -37,50 +39,56 @@ export function readWords(text: string, writing: Writing = PLAIN_WRITING, isValu
 }
 
 /** In a column of values a text that begins with R and figures is a value below one ohm (R47), no designator. */
-function withLeadingR(tokens: readonly Token[]): Token[] {
-  const match = /^R(\d{1,3})$/.exec(tokens[0]?.text ?? "");
-  const unit = { measure: "ohm", factor: 1 } as const;
-  return tokens.map((token, at) =>
-    match && at === 0 ? { ...token, type: "number", value: Number(`.${match[1]}`), unit } : token,
-  );
+function withLeadingR(tokens: readonly Token[]): readonly Token[] {
+  const [first, ...rest] = tokens;
+  if (first?.type !== "code" || !/^R\d{1,3}$/.test(first.text)) return tokens;
+  const value = Number(`.${first.text.slice(1)}`);
+  return [{ ...first, type: "number", value, unit: { measure: "ohm", factor: 1 } }, ...rest];
+}
+
+/** The type designations that can be decoded. */
+function codesOf(tokens: readonly Token[]): DecodedCode[] {
+  const codes: DecodedCode[] = [];
+  for (const { type, text } of tokens) {
+    const code = type === "code" ? decodeCode(text) : null;
+    if (code) codes.push(code);
+  }
+  return codes;
 }
 
 type Numbers = { amounts: Amount[]; tolerances: PrintedTolerance[]; ppm: string | null };
 
-function numbersOf(tokens: readonly Token[], meanings: readonly Meaning[]): Numbers {
+/** Amounts and tolerances; the numbers of designators that are named as references are neither. */
+function numbersOf(tokens: readonly Token[], references: readonly Reference[]): Numbers {
   const found: Numbers = { amounts: [], tolerances: [], ppm: null };
-  const taken = designatorTokens(tokens, meanings);
   let at = 0;
   while (at < tokens.length) {
-    const end = taken.get(at);
-    if (end !== undefined) {
-      at = end;
-      continue;
-    }
-    const tolerance = toleranceAt(tokens, at);
-    if (tolerance && tokens[tolerance.to]?.key === "ppm") found.ppm = textOf(tokens, at, tolerance.to + 1);
-    else if (tolerance && isTolerance(tokens, at, tolerance)) found.tolerances.push(tolerance);
-    const amount =
-      tolerance && isTolerance(tokens, at, tolerance) ? null : (amountAt(tokens, at) ?? spelledAmount(tokens, at));
-    if (amount) found.amounts.push(amount);
-    at = amount?.to ?? (tolerance && isTolerance(tokens, at, tolerance) ? tolerance.to : at + 1);
+    const reference = references.find(({ from }) => from === at);
+    at = reference ? reference.to : takeNumber(tokens, at, found);
   }
   return found;
 }
 
-/** A lone minus before a number is a tolerance only beside a plus; "- 4 off" is a dash. */
-function isTolerance(tokens: readonly Token[], at: number, tolerance: PrintedTolerance): boolean {
-  return tolerance.to > at && !(tokens[at]!.type === "number" && tolerance.absolute);
+/** Takes the tolerance or the amount that starts at a token, and gives where the next may start. */
+function takeNumber(tokens: readonly Token[], at: number, found: Numbers): number {
+  const tolerance = toleranceAt(tokens, at);
+  const isOwn = tolerance !== null && isTolerance(tokens, at, tolerance);
+  if (tolerance && tokens[tolerance.to]?.key === "ppm") found.ppm = textOf(tokens, at, tolerance.to + 1);
+  else if (isOwn) found.tolerances.push(tolerance);
+  if (isOwn) return tolerance.to;
+  const amount = amountAt(tokens, at) ?? spelledAmount(tokens, at);
+  if (amount) found.amounts.push(amount);
+  return amount?.to ?? at + 1;
 }
 
-/** Tokens of designators named in references: their numbers are no amounts. */
-function designatorTokens(tokens: readonly Token[], meanings: readonly Meaning[]): Map<number, number> {
-  return new Map(referencesOf(tokens, meanings).map((reference) => [reference.from, reference.to]));
+/** A lone minus before a number is a tolerance only beside a plus; "- 4 off" is a dash. */
+function isTolerance(tokens: readonly Token[], at: number, tolerance: PrintedTolerance): boolean {
+  return !(tokens[at]!.type === "number" && tolerance.absolute);
 }
 
 function spelledAmount(tokens: readonly Token[], at: number): Amount | null {
-  if (tokens[at]!.type !== "word") return null;
-  const spelled = spelledAt(tokens, at);
+  const { number, scale } = tokens[at]!.lexeme;
+  const spelled = number === null && scale === null ? null : spelledAt(tokens, at);
   const unit = spelled && unitAt(tokens, spelled.to);
   if (!spelled || !unit) return null;
   const figure = { number: spelled.number, unit: unit.unit, from: at, to: unit.to };
@@ -103,15 +111,19 @@ function isMatching(tokens: readonly Token[], tolerance: PrintedTolerance, meani
 }
 
 const COEFFICIENT = /^(?:NP[0O]|C0[GHJ]|COG|N\d{3,4}|P\d{3}|X[57][RSUVP]|Y5[PTUVEF]|Z5[PTUVEF])$/i;
+const COEFFICIENT_LETTERS = new Set("npcxyz");
+const APART = new Set(["n", "p", "np"]);
 
 /** A temperature code: N750, NPO, C0G, X7R; or N 150, NP 0 written apart. In "100n 400V" the n is a unit. */
 function coefficientOf(tokens: readonly Token[]): string | null {
-  for (const [at, token] of tokens.entries()) {
-    const next = tokens[at + 1];
-    const isUnit = tokens[at - 1]?.type === "number";
-    const apart = !isUnit && next?.type === "number" && /^(?:n|p|np)$/.test(token.key) ? token.text + next.text : null;
-    const word = COEFFICIENT.test(token.text) && token.type !== "number" ? token.text : null;
-    if (word ?? (apart && COEFFICIENT.test(apart))) return (word ?? apart)!.toUpperCase();
+  for (let at = 0; at < tokens.length; at++) {
+    const { type, text, key } = tokens[at]!;
+    if ((type !== "word" && type !== "code") || text.length > 5 || !COEFFICIENT_LETTERS.has(key[0]!)) continue;
+    if (COEFFICIENT.test(text)) return text.toUpperCase();
+    const next = APART.has(key) ? tokens[at + 1] : undefined;
+    const isUnit = at > 0 && tokens[at - 1]!.type === "number";
+    if (next?.type === "number" && !isUnit && COEFFICIENT.test(text + next.text))
+      return (text + next.text).toUpperCase();
   }
   return null;
 }

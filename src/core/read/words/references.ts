@@ -1,5 +1,5 @@
 import type { Meaning } from "./phrases.js";
-import type { Token } from "./tokens.js";
+import type { Token } from "./token.js";
 import type { Reference } from "./words.js";
 
 const ONE_DESIGNATOR = /^[A-Za-zÄÖÜäöü]{1,4}\d{1,4}[A-Za-z]?$/;
@@ -17,10 +17,10 @@ export function designatorAt(tokens: readonly Token[], at: number): { designator
 
 /** Other parts that a text names as the same, or as what the part belongs to. */
 export function referencesOf(tokens: readonly Token[], meanings: readonly Meaning[]): Reference[] {
-  return meanings.flatMap((meaning) => {
-    if (meaning.field !== "reference") return [];
-    const found = designatorAt(tokens, meaning.to);
-    if (!found) return [];
-    return [{ as: meaning.value as Reference["as"], designator: found.designator, from: meaning.from, to: found.to }];
-  });
+  const found: Reference[] = [];
+  for (const { field, value, from, to } of meanings) {
+    const named = field === "reference" ? designatorAt(tokens, to) : null;
+    if (named) found.push({ as: value as Reference["as"], designator: named.designator, from, to: named.to });
+  }
+  return found;
 }

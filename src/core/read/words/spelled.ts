@@ -1,11 +1,12 @@
-import type { Token } from "./tokens.js";
+import type { Token } from "./token.js";
 
 const ONES =
   "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(
     " ",
   );
 const TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
-const SMALL: ReadonlyMap<string, number> = new Map([
+/** Numbers said in one word. */
+export const SMALL: ReadonlyMap<string, number> = new Map([
   ...ONES.map((word, value) => [word, value] as const),
   ...TENS.map((word, index) => [word, (index + 2) * 10] as const),
   ["half", 1 / 2],
@@ -13,7 +14,8 @@ const SMALL: ReadonlyMap<string, number> = new Map([
   ["third", 1 / 3],
   ["halbe", 1 / 2],
 ]);
-const SCALES: ReadonlyMap<string, number> = new Map([
+/** Words that multiply the number before them. */
+export const SCALES: ReadonlyMap<string, number> = new Map([
   ["hundred", 100],
   ["thousand", 1000],
   ["million", 1e6],
@@ -23,12 +25,10 @@ const SCALES: ReadonlyMap<string, number> = new Map([
 export function spelledAt(tokens: readonly Token[], at: number): { number: number; to: number } | null {
   let [total, group, to] = [0, Number.NaN, at];
   for (; to < tokens.length; to++) {
-    const key = tokens[to]!.key;
-    const small = SMALL.get(key);
-    const scale = SCALES.get(key);
-    if (key === "-" && to > at) continue;
-    if (small === undefined && scale === undefined) break;
-    if (small !== undefined) group = small < 1 ? small * (group || 1) : (group || 0) + small;
+    const { number, scale } = tokens[to]!.lexeme;
+    if (tokens[to]!.text === "-" && to > at) continue;
+    if (number === null && scale === null) break;
+    if (number !== null) group = number < 1 ? number * (group || 1) : (group || 0) + number;
     else if (scale === 100) group = (group || 1) * 100;
     else [total, group] = [total + (group || 1) * scale!, 0];
   }

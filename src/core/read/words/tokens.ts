@@ -1,25 +1,8 @@
 import { type DecimalMark, digitsEnd, scanNumber } from "../../quantity/notation/number.js";
 import { type Unit, unitNamed } from "../../quantity/notation/units.js";
-import { repairFigures } from "./noise.js";
-
-/**
- * A piece of a text with where it stood.
- *
- * `number` carries its value, and its unit where a letter stood for the point (4K7); `word` its key (lower case, no dots
- * or hyphens: "W.V." is "wv"); `code` is letters and digits mixed (RC20BF474K, 12AX7); `sign` any one other character.
- */
-export type Token = {
-  readonly type: "number" | "word" | "code" | "sign";
-  readonly text: string;
-  readonly key: string;
-  readonly start: number;
-  readonly end: number;
-  readonly value: number;
-  readonly fraction: boolean;
-  readonly unit: Unit | null;
-  /** Whether a letter had to be read as a figure. */
-  readonly repaired: boolean;
-};
+import { lexemeOf, UNKNOWN } from "./lexicon.js";
+import { type Repaired, repairFigures } from "./noise.js";
+import type { Token } from "./token.js";
 
 const LETTER = /[\p{L}µμΩω°]/u;
 const isLetterCode = (code: number) => (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
@@ -49,30 +32,44 @@ export function tokensOf(printed: string, { mark, noisy }: Writing = PLAIN_WRITI
       continue;
     }
     const token = numberAt(text, at, mark) ?? wordAt(text, at) ?? sign(text, at);
-    const repaired = spans.some(([from, to]) => from < token.end && to > token.start);
-    tokens.push(repaired ? { ...token, repaired } : token);
+    tokens.push(token);
     at = token.end;
   }
-  return tokens;
+  return spans.length === 0 ? tokens : tokens.map((token) => ({ ...token, repaired: isRepaired(token, spans) }));
 }
 
-function token(type: Token["type"], text: string, start: number, end: number, more: Partial<Token> = {}): Token {
-  const own = text.slice(start, end);
+const isRepaired = (token: Token, spans: Repaired["spans"]) =>
+  spans.some(([from, to]) => from < token.end && to > token.start);
+
+/** A word, code or sign; its key is what it is looked up by. */
+function named(type: "word" | "code" | "sign", text: string, key: string, start: number): Token {
+  const end = start + text.length;
   return {
     type,
-    text: own,
-    key: own.toLowerCase(),
+    text,
+    key,
     start,
     end,
     value: Number.NaN,
     fraction: false,
     unit: null,
+    lexeme: lexemeOf(text, key),
     repaired: false,
-    ...more,
   };
 }
 
-const sign = (text: string, at: number) => token("sign", text, at, at + 1);
+function numeral(text: string, start: number, value: number, fraction: boolean, unit: Unit | null): Token {
+  const end = start + text.length;
+  const key = unit ? text.toLowerCase() : text;
+  return { type: "number", text, key, start, end, value, fraction, unit, lexeme: UNKNOWN, repaired: false };
+}
+
+const sign = (text: string, at: number) => named("sign", text[at]!, text[at]!, at);
+
+function codeAt(text: string, start: number, end: number): Token {
+  const own = text.slice(start, end);
+  return named("code", own, own.toLowerCase(), start);
+}
 
 function lettersEnd(text: string, at: number): number {
   let end = at;
@@ -88,15 +85,15 @@ function alnumEnd(text: string, at: number): number {
 
 /** "2x500 pF", "8x8 mfd": a count or a list of capacitances written close; 6X4 is a code. */
 const TIMES = /^x(?=\d+(?:[.,]\d+)?\s*(?:[pnuµμ]F|m?mfd?|uu?f)\b)/i;
+const isTimes = (text: string, at: number) => (text[at] === "x" || text[at] === "X") && TIMES.test(text.slice(at));
 
 /** A number; 4K7 (and 1M5: a million in this notation) with its letter as the point; 12AX7 and the like as a code. */
 function numberAt(text: string, at: number, mark: DecimalMark): Token | null {
-  const isDots = text[at] === "." && text[at - 1] === ".";
-  const number = isDots ? null : scanNumber(text, at, mark);
-  if (!number) return null;
-  const letters = TIMES.test(text.slice(number.end)) ? number.end : lettersEnd(text, number.end);
+  const number = scanNumber(text, at, mark);
+  if (!number || (at > 0 && text[at] === "." && text[at - 1] === ".")) return null;
+  const letters = isTimes(text, number.end) ? number.end : lettersEnd(text, number.end);
   if (letters > number.end && isDigit(text, letters)) return letterAsPoint(text, at, number.value, number.end, letters);
-  return token("number", text, at, number.end, { value: number.value, fraction: number.fraction });
+  return numeral(text.slice(at, number.end), at, number.value, number.fraction, null);
 }
 
 const POINT_LETTERS = /^(?:[RrEΩkKMmuµμnp]|[uµμnp]F|[kM]Ω|meg)$/;
@@ -107,21 +104,23 @@ function letterAsPoint(text: string, at: number, whole: number, letter: number, 
   const after = lettersEnd(text, end);
   const unit = POINT_LETTERS.test(word) && Number.isInteger(whole) ? unitNamed(word) : undefined;
   const outer = after > end ? unitNamed(text.slice(end, after)) : null;
-  if (!unit || outer === undefined) return token("code", text, at, alnumEnd(text, letter));
+  if (!unit || outer === undefined) return codeAt(text, at, alnumEnd(text, letter));
   const value = Number(`${whole}.${text.slice(digits, end)}`);
   const { factor, measure } = unit;
-  return token("number", text, at, after, { value, unit: { factor, measure: outer?.measure ?? measure } });
+  return numeral(text.slice(at, after), at, value, false, { factor, measure: outer?.measure ?? measure });
 }
 
 /** A word with its inner dots ("W.V."), or a code of letters and digits. */
 function wordAt(text: string, at: number): Token | null {
   let end = lettersEnd(text, at);
   if (end === at) return null;
-  if (isDigit(text, at - 1) && TIMES.test(text.slice(at))) return token("word", text, at, at + 1);
-  if (isDigit(text, end)) return token("code", text, at, alnumEnd(text, at));
+  if (isTimes(text, at) && isDigit(text, at - 1)) return named("word", text[at]!, "x", at);
+  if (isDigit(text, end)) return codeAt(text, at, alnumEnd(text, at));
+  const simple = end;
   while (end - at <= 12 && text[end] === "." && isAbbreviation(text, at, end)) end = lettersEnd(text, end + 1);
-  const key = text.slice(at, end).toLowerCase().replaceAll(".", "");
-  return token("word", text, at, end, { key });
+  const own = text.slice(at, end);
+  const key = own.toLowerCase();
+  return named("word", own, end > simple ? key.replaceAll(".", "") : key, at);
 }
 
 /** "W.V" goes on after a dot when single letters stand on both sides: "A.C.", "d.c.w.v.". */

@@ -1,23 +1,32 @@
 import type { Unit } from "../../quantity/notation/units.js";
 import { unitAt } from "./figures.js";
-import type { Token } from "./tokens.js";
+import type { Token } from "./token.js";
 import type { PrintedTolerance } from "./words.js";
 
 type Side = { readonly sign: "both" | "plus" | "minus"; readonly to: number };
 type Limit = { readonly number: number; readonly percent: boolean; readonly unit: Unit | null; readonly to: number };
 
+/** Signs and words that open a tolerance, and the side they mean when nothing follows. */
+export const SIDES: ReadonlyMap<string, Side["sign"]> = new Map([
+  ["±", "both"],
+  ["+", "plus"],
+  ["plus", "plus"],
+  ["-", "minus"],
+  ["–", "minus"],
+  ["minus", "minus"],
+]);
+
 /** The sign or words before a limit: ±, +-, +/-, plus or minus, +, -, plus, minus. */
 function sideAt(tokens: readonly Token[], at: number): Side | null {
-  const [a, b, c] = [tokens[at]?.key, tokens[at + 1]?.key, tokens[at + 2]?.key];
-  if (a === "±") return { sign: "both", to: at + 1 };
+  const side = tokens[at]?.lexeme.side ?? null;
+  if (side === null) return null;
+  const [a, b, c] = [tokens[at]!.key, tokens[at + 1]?.key, tokens[at + 2]?.key];
   if (a === "+" && b === "/" && (c === "-" || c === "–")) return { sign: "both", to: at + 3 };
   if (a === "+" && (b === "-" || b === "–")) return { sign: "both", to: at + 2 };
   if (a === "plus" && b === "or" && c === "minus") return { sign: "both", to: at + 3 };
   if (a === "plus" && b === "-" && c === "minus") return { sign: "both", to: at + 3 };
   if (a === "plus" && b === "minus") return { sign: "both", to: at + 2 };
-  if (a === "+" || a === "plus") return { sign: "plus", to: at + 1 };
-  if (a === "-" || a === "–" || a === "minus") return { sign: "minus", to: at + 1 };
-  return null;
+  return { sign: side, to: at + 1 };
 }
 
 /** Where a percent sign or word at a token ends, or -1. */
@@ -43,9 +52,10 @@ function limitAt(tokens: readonly Token[], at: number): Limit | null {
  */
 export function toleranceAt(tokens: readonly Token[], at: number): PrintedTolerance | null {
   const side = sideAt(tokens, at);
+  if (!side && percentEnd(tokens, at + 1) < 0) return null;
   const first = limitAt(tokens, side?.to ?? at);
   if (!first) return null;
-  if (!side) return first.percent ? both(first, at, first.to) : null;
+  if (!side) return both(first, at, first.to);
   if (side.sign === "both") return both(first, at, first.to);
   return twoSided(tokens, at, side.sign, first);
 }

@@ -1,7 +1,8 @@
 import type { Unit } from "../../quantity/notation/units.js";
 import type { DecodedCode } from "./codes.js";
+import type { Join } from "./lexeme.js";
 import type { Meaning } from "./phrases.js";
-import type { Token } from "./tokens.js";
+import type { Token } from "./token.js";
 
 /** One number of a list with the unit printed for it; `from`..`to` are tokens, `to` not included. */
 export type Figure = {
@@ -10,9 +11,6 @@ export type Figure = {
   readonly from: number;
   readonly to: number;
 };
-
-/** How the figures of one amount hang together: one, a range (3-30), alternatives (.1 or .25), or a list (40-40-20). */
-export type Join = "one" | "range" | "or" | "list";
 
 /**
  * Figures that belong together: "3 - 30 mmf", "40-40-20 mfd", "1 1/2 meg".

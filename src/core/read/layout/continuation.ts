@@ -8,6 +8,8 @@ export type OpenRow = {
   readonly section: string | null;
   readonly heading: string | null;
   readonly table: number;
+  /** Where the text behind its designators starts on the line. */
+  readonly textStart: number;
   /** Whether its first line held nothing but the designator. */
   readonly broken: boolean;
 };

@@ -12,18 +12,24 @@ const LONGEST_WORD = 24;
 /** The head that starts at a strip, printed over one to three lines, its columns settled by the body below; or null. */
 export function headBlockAt(strips: readonly Strip[], at: number): HeadBlock | null {
   if (isMoreOfHead(strips, at)) return { heads: headsAbove(strips, at)!, height: 1 };
+  const block = printedHeadsAt(strips, at);
+  if (!block) return null;
+  const body = bodyBelow(strips, at + block.height);
+  const settled = strips[at]!.form === "gaps" ? settleColumns(block.heads, body) : block.heads;
+  return { heads: nameDesignators(settled, body), height: block.height };
+}
+
+/** The heads that start at a strip as they are printed, the body not looked at; or null. */
+export function printedHeadsAt(strips: readonly Strip[], at: number): HeadBlock | null {
   for (let height = TALLEST; height >= 1; height--) {
     const lines = strips.slice(at, at + height);
     const heads = height === 1 ? headsOf(lines[0]!.pieces) : stackedHeads(lines);
-    if (!heads) continue;
-    const body = bodyBelow(strips, at + height);
-    const settled = lines[0]!.form === "gaps" ? settleColumns(heads, body) : heads;
-    return { heads: nameDesignators(settled, body), height };
+    if (heads) return { heads, height };
   }
   return null;
 }
 
-/** Heads broken over lines: the pieces that stand above each other are one; all of them must be known. */
+/** Heads broken over lines: the pieces that stand above each other are one, and then known; one of a single line may be strange. */
 function stackedHeads(lines: readonly Strip[]): Head[] | null {
   const isPlain = (strip: Strip) =>
     strip.pieces.some((piece) => piece.text.trim() !== "") &&
@@ -33,18 +39,24 @@ function stackedHeads(lines: readonly Strip[]): Head[] | null {
   if (lines.length < 2 || !lines.every(isPlain)) return null;
   const stacked = stack(lines);
   const filled = stacked.filter((piece) => piece.text.trim() !== "");
-  if (!filled.every((piece) => roleOfHead(piece.text))) return null;
+  const isHead = headsOf(lines[0]!.pieces) !== null;
+  if (!filled.every((piece) => roleOfHead(piece.text) ?? (isHead && piece.onFirst))) return null;
   return headsOf(stacked)?.map((head, i) => ({ ...head, end: filled[i]!.end })) ?? null;
 }
 
-function stack(lines: readonly Strip[]): (Piece & { end: number })[] {
-  const columns: { text: string; start: number; end: number }[] = [];
+/** A column of heads: its words, and whether they all stand on the first line. */
+type StackedHead = Piece & { readonly end: number; readonly onFirst: boolean };
+
+function stack(lines: readonly Strip[]): StackedHead[] {
+  const columns: { text: string; start: number; end: number; onFirst: boolean }[] = [];
   for (const { pieces, form } of lines) {
     for (const piece of pieces) {
       const end = form === "gaps" ? piece.start + piece.text.length : piece.start + 1;
       const over = columns.find((column) => piece.start < column.end && column.start < end);
-      if (!over) columns.push({ text: piece.text.trim(), start: piece.start, end });
+      const onFirst = pieces === lines[0]!.pieces;
+      if (!over) columns.push({ text: piece.text.trim(), start: piece.start, end, onFirst });
       else {
+        over.onFirst &&= onFirst;
         over.text = `${over.text} ${piece.text.trim()}`.trim();
         [over.start, over.end] = [Math.min(over.start, piece.start), Math.max(over.end, end)];
       }

@@ -37,8 +37,8 @@ export const isContinued = (text: string) => text.length <= LONGEST_LINE && CONT
 /** A heading without "(continued)" and marks of Markdown. */
 export const headingText = (text: string) =>
   text
-    .replace(/^#+\s*/, "")
-    .replace(/^\*+|\*+$/g, "")
+    .replace(/^[#*=_~\-–—\s]+|[*=_~\-–—\s]+$/g, "")
+    .replace(/^\((.*)\)$|^\[(.*)\]$/, "$1$2")
     .replace(CONTINUED, "")
     .replace(/\s+/g, " ")
     .trim();

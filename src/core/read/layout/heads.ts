@@ -5,15 +5,15 @@ import type { Head, Piece, Role } from "./row.js";
 
 /** Words of heads without dots and blanks at the ends; "|" parts them. */
 const HEADS: readonly (readonly [Role, string])[] = [
-  ["designator", "ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|diagram no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|schaltbild|kennzeichen"],
+  ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|diagram no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|schaltbild|kennzeichen"],
   ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|beschreibung"],
-  ["value", "value|values|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|size|value or type|k ohms|kilohms|megohms"],
+  ["value", "value|values|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|size|k ohms|kilohms|megohms|megs|meg"],
   ["tolerance", "tol|tolerance|tols|toleranz|limits|%|tol %"],
   ["watts", "watts|watt|wattage|power|w|leistung|belastbarkeit|watts rating"],
   ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
   ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|comment|specification|spec|characteristics"],
   ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
-  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|part"],
+  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
   ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
   ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
   ["remarks", "remarks|remark|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
@@ -30,6 +30,8 @@ const LONGEST_HEAD = 60;
 
 /** A column for one variant of the set: "-11", "-01", "0". */
 const VARIANT = /^(?:-\d{1,3}|0)$/;
+/** The same behind the word itself: "Qty reqd -11". */
+const VARIANT_BEHIND = /\s\d{1,3}$/;
 
 const keyOf = (text: string) =>
   text
@@ -46,7 +48,16 @@ export function roleOfHead(text: string): Role | null {
   if (VARIANT.test(text.trim())) return "quantity";
   if (text.length > LONGEST_HEAD || text.includes("=")) return null;
   const key = keyOf(text);
-  return ROLE_OF.get(key) ?? ROLE_OF.get(key.replace(/ /g, "")) ?? roleByUnit(text, key);
+  return roleOfKey(key) ?? roleOfKey(key.replace(VARIANT_BEHIND, "")) ?? roleOfPair(text) ?? roleByUnit(text, key);
+}
+
+const roleOfKey = (key: string): Role | null => ROLE_OF.get(key) ?? ROLE_OF.get(key.replace(/ /g, "")) ?? null;
+
+/** "Nomenclature or description", "Value & type": two heads in one; what names a thing stands before what rates it. */
+function roleOfPair(text: string): Role | null {
+  const parts = text.split(/\s(?:or|and|und|oder)\s|[&/]/i);
+  const roles = parts.map((part) => roleOfKey(keyOf(part)));
+  return parts.length === 2 && roles.every((role) => role !== null) ? roles[0]! : null;
 }
 
 /** "Cap. mfd", "Res. ohms", "Watts max": the first word and the unit together. */
@@ -64,14 +75,18 @@ export function unitOfHead(text: string): Unit | null {
     const isUnit = token.type === "word" && (token.key.length > 1 || /^[VWF]$/.test(token.text)) && token.key !== "in";
     const unit = isUnit ? unitNamed(token.key) : undefined;
     if (unit?.measure && unit.measure !== "ampere") return unit;
+    if (unit && unit.factor === 1e6 && token.key.startsWith("meg")) return { ...unit, measure: "ohm" };
   }
   return null;
 }
 
-/** A bare "Part" names the thing; as the last column, behind one that describes it, it holds its number. */
+/** A bare "Part" names the thing; beside a column that describes it, or as the last behind a value, it holds its number. */
 function withPartNumber(heads: readonly Piece[], roles: readonly (Role | null)[]): readonly (Role | null)[] {
-  const isNumber = keyOf(heads.at(-1)?.text ?? "") === "part" && roles.slice(0, -1).some((role) => DESCRIBES.has(role));
-  return isNumber ? [...roles.slice(0, -1), "partNumber"] : roles;
+  const at = heads.findIndex((head) => keyOf(head.text) === "part");
+  const others = roles.filter((_, i) => i !== at);
+  const isNumber =
+    others.includes("description") || (at === roles.length - 1 && others.some((role) => DESCRIBES.has(role)));
+  return at >= 0 && isNumber ? roles.map((role, i) => (i === at ? "partNumber" : role)) : roles;
 }
 
 const DESCRIBES: ReadonlySet<Role | null> = new Set<Role>(["description", "value"]);

@@ -1,6 +1,6 @@
 import { designatorsOf } from "../records/designators.js";
+import { printedHeadsAt } from "./headBlock.js";
 import { isPageLine } from "./headings.js";
-import { headsOf } from "./heads.js";
 import type { Strip } from "./pieces.js";
 import type { Piece } from "./row.js";
 
@@ -14,7 +14,7 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   const unfolded: Strip[] = [];
   let at = 0;
   while (at < strips.length) {
-    const starts = panelStarts(strips[at]!);
+    const starts = panelStarts(strips, at);
     if (starts.length < 2) {
       unfolded.push(...pairsInLine(strips[at]!));
       at++;
@@ -31,11 +31,13 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   return unfolded;
 }
 
-/** Where the panels start: at each head of designators, when a head line has more than one. */
-function panelStarts(strip: Strip): number[] {
-  if (strip.form !== "gaps") return [];
-  const heads = headsOf(strip.pieces) ?? [];
-  return heads.filter((head) => head.role === "designator").map((head) => head.start);
+/** Where the panels start: at each head of designators, or each return of the first head, when there is more than one. */
+function panelStarts(strips: readonly Strip[], at: number): number[] {
+  if (strips[at]!.form !== "gaps") return [];
+  const heads = printedHeadsAt(strips, at)?.heads ?? [];
+  const named = heads.filter((head) => head.role === "designator");
+  const again = heads.filter((head) => head.text === heads[0]!.text);
+  return (named.length > 1 ? named : again).map((head) => head.start);
 }
 
 /** A block of panels goes to the next page line, two blank lines, or the next head. */
@@ -44,7 +46,7 @@ function blockEnd(strips: readonly Strip[], at: number): number {
     const strip = strips[end]!;
     const isBlank = (i: number) => (strips[i]?.text.trim() ?? "") === "";
     const isFoot = strip.pieces.length > 0 && isPageLine(strip.text) && !/continued on/i.test(strip.text);
-    if (isFoot || panelStarts(strip).length > 1 || (isBlank(end) && isBlank(end + 1))) return end;
+    if (isFoot || panelStarts(strips, end).length > 1 || (isBlank(end) && isBlank(end + 1))) return end;
   }
   return strips.length;
 }

@@ -1,9 +1,10 @@
 import { designatorsAt } from "../records/designators.js";
 import { goesOnWithList, isUnfinished, joinCells, type OpenRow, readsOn, textIn } from "./continuation.js";
-import { isContinued, isKindHeading, isPageLine, sectionName } from "./headings.js";
+import { isPageLine } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { RowCell } from "./row.js";
 import { cellsOf, withoutBox } from "./splitCells.js";
+import { isFramed, standsAsHeading, takeHeading } from "./takeHeading.js";
 import { isFootnote, takeOther, takeRemark } from "./takeOther.js";
 import { openRow, type Walk } from "./walk.js";
 
@@ -11,7 +12,7 @@ import { openRow, type Walk } from "./walk.js";
 export function takeLine(walk: Walk, printed: Strip): void {
   const { strip, ticked } = withoutBox(printed);
   const cells = cellsOf(strip, walk.heads);
-  if (walk.errata || isFootnote(walk, strip)) takeRemark(walk, strip);
+  if (walk.errata || (isFootnote(walk, strip) && !isFramed(strip.text))) takeRemark(walk, strip);
   else if (isRestOfBroken(walk, strip)) extend(walk, strip, cells);
   else if (takeNamedRow(walk, strip, cells) || takeHeading(walk, strip)) return;
   else if (strip.form === "gaps" && isPageLine(strip.text)) takePageLine(walk, strip);
@@ -90,44 +91,6 @@ function cellsOfBroken(above: readonly RowCell[], strip: Strip): RowCell[] {
     const isPrice = i > 0 && i === strip.pieces.length - 1;
     return { role: isNumber ? "partNumber" : isPrice ? "price" : "description", text: piece.text, unit: null };
   });
-}
-
-const ERRATA = /^(?:errat|corrections?\b|addend|additions)/i;
-const MOST_INDENT = 8;
-const SLACK = 2;
-
-/** Headings: of kinds of parts, of sections, of errata. */
-function takeHeading(walk: Walk, strip: Strip): boolean {
-  const filled = strip.pieces.filter((piece, i) => piece.text.trim() !== "" && (i === 0 || !isBracketed(piece.text)));
-  const text = filled[0]?.text.trim() ?? "";
-  if (ERRATA.test(text) && !/[.]$/.test(text)) {
-    walk.errata = true;
-    walk.open = null;
-    walk.furniture.push(...strip.numbers);
-    return true;
-  }
-  if (filled.length !== 1 || /,$/.test(text) || !standsAsHeading(walk, strip)) return false;
-  const isTitle = /^#\s/.test(text);
-  const kind = isKindHeading(text);
-  const section = kind || isTitle ? null : sectionName(text);
-  if (!kind && section === null) return false;
-  if (kind) walk.heading = text;
-  else [walk.pending, walk.heading] = [{ name: section!, afterHead: walk.heads !== null }, null];
-  if (!isContinued(text)) walk.open = null;
-  walk.furniture.push(...strip.numbers);
-  return true;
-}
-
-const isBracketed = (text: string) => /^\(.*\)$/.test(text.trim());
-
-/** A heading stands apart: after a blank line, out of the description's column, or centred in a drawn cell. */
-function standsAsHeading(walk: Walk, strip: Strip): boolean {
-  const piece = strip.pieces.find((candidate) => candidate.text.trim() !== "")!;
-  if (strip.form === "cells" || /^#{1,6}\s/.test(piece.text)) return true;
-  if (strip.form === "strokes") return /^\s{4,}/.test(piece.text);
-  if (walk.open === null || walk.blank || walk.apart) return true;
-  const text = walk.heads?.find((head) => head.role === "description") ?? walk.heads?.[1];
-  return text !== undefined && (piece.start < text.start - SLACK || piece.start > text.start + MOST_INDENT);
 }
 
 /** Whether a line without designators is the rest of the row above. */

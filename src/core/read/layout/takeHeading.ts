@@ -1,0 +1,53 @@
+import { isContinued, isKindHeading, sectionName } from "./headings.js";
+import type { Strip } from "./pieces.js";
+import type { Walk } from "./walk.js";
+
+const ERRATA = /^(?:errat|corrections?\b|addend|additions)/i;
+const MOST_INDENT = 8;
+const SLACK = 2;
+
+/** Headings: of kinds of parts, of sections, of errata. */
+export function takeHeading(walk: Walk, strip: Strip): boolean {
+  const filled = strip.pieces.filter((piece, i) => piece.text.trim() !== "" && (i === 0 || !isBracketed(piece.text)));
+  const framed = isFramed(strip.text);
+  const text = (framed ? strip.text : (filled[0]?.text ?? "")).trim();
+  if (ERRATA.test(text) && !/[.]$/.test(text)) {
+    walk.errata = true;
+    walk.open = null;
+    walk.furniture.push(...strip.numbers);
+    return true;
+  }
+  if ((filled.length !== 1 && !framed) || /,$/.test(text) || !standsAsHeading(walk, strip)) return false;
+  const isTitle = /^#\s/.test(text);
+  const kind = isKindHeading(text);
+  const isSubtitle = walk.pending !== null && isBracketed(text);
+  const section = kind || isTitle || isSubtitle ? null : sectionName(text);
+  if (!kind && section === null) return false;
+  if (kind) walk.heading = text;
+  else [walk.pending, walk.heading] = [{ name: section!, afterHead: walk.heads !== null }, null];
+  if (!isContinued(text)) walk.open = null;
+  walk.furniture.push(...strip.numbers);
+  return true;
+}
+
+const isBracketed = (text: string) => /^\(.*\)$/.test(text.trim());
+
+/** A heading stands apart: after a blank line, out of the description's column, or centred in a drawn cell. */
+export function standsAsHeading(walk: Walk, strip: Strip): boolean {
+  const piece = strip.pieces.find((candidate) => candidate.text.trim() !== "")!;
+  if (strip.form === "cells" || /^#{1,6}\s/.test(piece.text)) return true;
+  if (strip.form === "strokes") return /^\s{4,}/.test(piece.text);
+  if (walk.open === null || walk.blank || walk.apart) return true;
+  const text = walk.heads?.find((head) => head.role === "description")?.start ?? walk.heads?.[1]?.start;
+  if (text === undefined) return isShown(piece.text) && isBeside(piece.start, walk.open.textStart);
+  return isBeside(piece.start, text);
+}
+
+const isBeside = (start: number, text: number) => start < text - SLACK || start > text + MOST_INDENT;
+
+/** Without columns only capitals, marks around it, or a colon behind tell a heading from the rest of a row. */
+const isShown = (text: string) =>
+  /^[^a-z]*(?:\([^)]*\))?[^a-z]*$/.test(text) || /^[*=_~\-([].*[*=_~\-)\]]$|:$/.test(text);
+
+/** "*** POWER SUPPLY ***": stars around a heading explain nothing. */
+export const isFramed = (text: string) => /^\s*([*]+)[^*]+\1\s*$/.test(text);

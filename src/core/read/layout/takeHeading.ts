@@ -5,6 +5,7 @@ import type { Walk } from "./walk.js";
 const ERRATA = /^(?:errat|corrections?\b|addend|additions)/i;
 const MOST_INDENT = 8;
 const SLACK = 2;
+const LONGEST_SHOWN = 90;
 
 /** Headings: of kinds of parts, of sections, of errata. */
 export function takeHeading(walk: Walk, strip: Strip): boolean {
@@ -47,7 +48,8 @@ const isBeside = (start: number, text: number) => start < text - SLACK || start 
 
 /** Without columns only capitals, marks around it, or a colon behind tell a heading from the rest of a row. */
 const isShown = (text: string) =>
-  /^[^a-z]*(?:\([^)]*\))?[^a-z]*$/.test(text) || /^[*=_~\-([].*[*=_~\-)\]]$|:$/.test(text);
+  text.length <= LONGEST_SHOWN &&
+  (/^[^a-z]*(?:\([^)]*\))?[^a-z]*$/.test(text) || /^[*=_~\-([].*[*=_~\-)\]]$|:$/.test(text));
 
 /** "*** POWER SUPPLY ***": stars around a heading explain nothing. */
 export const isFramed = (text: string) => /^\s*([*]+)[^*]+\1\s*$/.test(text);

@@ -2,9 +2,9 @@
 export type Designators = { readonly names: readonly string[]; readonly end: number };
 
 const NAME =
-  /(?:((?:\d{0,2}A\d{1,2})+)(?=[A-Z]{1,3}\d)|([A-Z])-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})([A-Za-z]?)(?![A-Za-z0-9%µΩ])/y;
+  /(?:((?:\d{0,2}A\d{1,2})+)(?=[A-Z]{1,3}\d)|([A-Z]|\d{1,2})-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})(?:(?=ABC?D?E?F?(?![A-Za-z0-9]))|([A-Za-z]?)(?![A-Za-z0-9%µΩ]))/y;
 const NUMBER =
-  /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩ]|meg|ohms?|m?mfd?|[up]f|off|used)(?![a-z]))/y;
+  /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩHhAa]|meg|ohms?|m?mfd?|[up]f|off|used|hy|henr[yi]|amps?|cycles|[km]c)(?![a-z]))/y;
 const SUFFIX = /([A-F])(?![A-Za-z0-9])/y;
 const SUFFIXES = /\s?([A-F]{2,6})(?![A-Za-z0-9])/y;
 const RANGE = /\s*(?:THRU|thru|Thru|TO|to|through|bis|-|–|—|\.\.\.|…)\s*/y;
@@ -50,9 +50,16 @@ export function designatorsAt(text: string, at = 0): Designators | null {
   return without(text, names, end);
 }
 
+/** Class letters that some lists part from the number by a blank (R 1, Tr 2). */
+const APART =
+  /(?<![A-Za-z0-9,])(R|C|L|T|Tr|V|Rö|Dr|D|Gl|Gr|Si|La|S|F|Q|K|P|RV|VR|CR|RT|TH|SW|PL) (?=\d{1,3}[A-F]?(?!-\d|[A-Za-z0-9.]))/g;
+
 /** The designators that a whole text consists of, or null when it holds anything else. */
 export function designatorsOf(text: string): readonly string[] | null {
-  const trimmed = text.trim().replace(/[,.:;*†‡§+]+$/, "");
+  const trimmed = text
+    .trim()
+    .replace(/[,.:;*†‡§+]+$/, "")
+    .replace(APART, "$1");
   const found = designatorsAt(trimmed);
   return found && found.end === trimmed.length ? found.names : null;
 }

@@ -179,6 +179,6 @@ function settleQuestionMarks(records: readonly ListRecord[]): ListRecord[] {
 
 /** The circuit that all names of a row are prefixed with (A-R193), or null. */
 function prefixOf(names: readonly string[]): string | null {
-  const prefixes = new Set(names.map((name) => /^([A-Z])-[A-Z]{1,3}\d/.exec(name)?.[1] ?? null));
+  const prefixes = new Set(names.map((name) => /^([A-Z]|\d{1,2})-[A-Z]{1,3}\d/.exec(name)?.[1] ?? null));
   return prefixes.size === 1 ? [...prefixes][0]! : null;
 }

@@ -4,15 +4,21 @@ import type { Reference } from "./words.js";
 
 const ONE_DESIGNATOR = /^[A-Za-zÄÖÜäöü]{1,4}\d{1,4}[A-Za-z]?$/;
 
+const WHOLE = /^\d+$/;
+/** Letters that may stand apart from the number ("wie R 1"). */
+const APART = /^(?:[RCLT]|Tr|Dr|Rö)$/;
+
 /** The one designator that starts at a token (R12, C-01, SP-1) and where it ends, or null. */
 export function designatorAt(tokens: readonly Token[], at: number): { designator: string; to: number } | null {
   const token = tokens[at];
   if (token?.type === "code" && ONE_DESIGNATOR.test(token.text)) return { designator: token.text, to: at + 1 };
-  const [hyphen, number] = [tokens[at + 1], tokens[at + 2]];
-  if (token?.type !== "word" || token.text.length > 4 || number?.type !== "number") return null;
-  const isWhole = hyphen?.text === "-" && token.end === hyphen.start && hyphen.end === number.start;
-  if (!isWhole || !/^\d+$/.test(number.text)) return null;
-  return { designator: `${token.text}-${number.text}`, to: at + 3 };
+  if (token?.type !== "word" || token.text.length > 4) return null;
+  const [next, last] = [tokens[at + 1], tokens[at + 2]];
+  if (APART.test(token.text) && next && WHOLE.test(next.text))
+    return { designator: token.text + next.text, to: at + 2 };
+  const isJoined = next?.text === "-" && token.end === next.start && next.end === last?.start;
+  if (!isJoined || !last || !(WHOLE.test(last.text) || ONE_DESIGNATOR.test(last.text))) return null;
+  return { designator: `${token.text}-${last.text}`, to: at + 3 };
 }
 
 /** Other parts that a text names as the same, or as what the part belongs to. */

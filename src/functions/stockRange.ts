@@ -1,15 +1,24 @@
-import { type Cell, PartsError, SERIES, SERIES_NAMES, type StockPart, stepsBetween, stockOf } from "../core/index.js";
+import {
+  type Cell,
+  PartsError,
+  SERIES,
+  SERIES_NAMES,
+  type Series,
+  type StockPart,
+  stepsBetween,
+  stockOf,
+} from "../core/index.js";
 import { allowed, amount, count, rating, size } from "./ask.js";
 import { type Ask, BLANK, rowsOf } from "./cell.js";
 
-/** How many decades below and above the value wanted the values of a series are taken from. */
+/** From so many decades below the power of ten that is nearest to the value wanted, to as many above, a series is taken. */
 const DECADES = 3;
 
 /**
  * The parts that a range of a sheet offers: in each row a value or the name of a series, then (as far as they stand
  * there) watts, volts, tolerance, price and pieces of one such part. Rows without a value are passed over.
  *
- * @param wanted What is to be made up, in base units: a series is taken from three decades around it.
+ * @param wanted What is to be made up, in base units: a series is taken from the decades around it.
  * @throws PartsError when a cell can't be read, or nothing stands there
  */
 export function stockIn(range: unknown, wanted: number): StockPart[] {
@@ -31,7 +40,13 @@ function partsOfRow(row: readonly Cell[], wanted: number, number: number): Stock
     pieces: cell(5, "pieces", count),
   };
   const series = SERIES_NAMES.find((name) => name === String(row[0]).trim().toUpperCase());
-  if (series) return stockOf(stepsBetween(wanted / 10 ** DECADES, wanted * 10 ** DECADES, SERIES[series]), alike);
+  if (series) return stockOf(valuesAround(wanted, SERIES[series]), alike);
   const value = cell(0, "value", size);
   return value === null ? [] : stockOf([value], alike);
+}
+
+/** Whole decades, so that the values wanted in a column of one size are made up from the same stock. */
+function valuesAround(wanted: number, series: Series): readonly number[] {
+  const middle = Math.round(Math.log10(wanted));
+  return stepsBetween(Number(`1e${Math.max(-15, middle - DECADES)}`), Number(`1e${middle + DECADES}`), series);
 }

@@ -4,6 +4,7 @@ import type { Bench } from "./measure.js";
 
 const E24 = stockOf(stepsBetween(10, 9.1e6, SERIES.E24));
 const E96 = stockOf(stepsBetween(10, 9.76e6, SERIES.E96));
+const TEN = { minus: 0.1, plus: 0.1 };
 const FEW = stepsBetween(100, 9100, SERIES.E12);
 
 /** Targets that no network meets exactly, spread over the middle decades; the same in every run. */
@@ -15,6 +16,16 @@ function searching(wants: Partial<Wants> & Pick<Wants, "stock">): () => unknown 
   return () => {
     const wanted = targets[at++ % targets.length]!;
     return makeUp({ kind: "resistor", wanted, window: within(wanted, 0.01), first: "nearest", ...wants });
+  };
+}
+
+/** The same where nothing is to be found; refuses to measure anything else. */
+function findingNone(wants: Partial<Wants> & Pick<Wants, "stock">, ratio = 1e-6): () => unknown {
+  let at = 0;
+  return () => {
+    const wanted = targets[at++ % targets.length]!;
+    const { found } = makeUp({ kind: "resistor", wanted, window: within(wanted, ratio), ...wants });
+    if (found.length > 0) throw new Error(`A network for ${wanted} was found where none should be.`);
   };
 }
 
@@ -42,9 +53,14 @@ export const bench: Bench = {
       run: searching({ stock: E96.map((part) => ({ ...part, watts: 0.5 })), watts: 1.2 }),
     },
     {
-      what: "... nothing feasible: 2 W of four 0.5 W parts (goal: 300 ms)",
+      what: "... that barely bear 2 W, none near enough (goal: 300 ms)",
       count: 1,
-      run: searching({ stock: E96.map((part) => ({ ...part, watts: 0.499 })), watts: 1.99 }),
+      run: findingNone({ stock: E96.map((part) => ({ ...part, watts: 0.499 })), watts: 1.99 }),
+    },
+    {
+      what: "... with tolerances that no network bears, broken off (goal: 300 ms)",
+      count: 1,
+      run: findingNone({ stock: E96.map((part) => ({ ...part, watts: 0.5, tolerance: TEN })), watts: 1.75 }, 0.2),
     },
   ],
 };

@@ -1,21 +1,13 @@
 import type { Network } from "./network.js";
 
-/** The join that is outermost in a network, and the one inside it. */
-export type Joins = { readonly outer: "series" | "parallel"; readonly inner: "series" | "parallel" };
+/** How the members of the outermost group of a network are joined. */
+export type Join = "series" | "parallel";
 
-/** Networks that have a series outermost, or the same with series and parallel exchanged. */
-export const SIDES: readonly Joins[] = [
-  { outer: "series", inner: "parallel" },
-  { outer: "parallel", inner: "series" },
-];
+/** Both ways to join, and so both sides from which a form can be read. */
+export const JOINS: readonly Join[] = ["series", "parallel"];
 
-/** How the parts of a form stand: from letters to a network. */
-export type Form = (joins: Joins, parts: readonly number[]) => Network;
-
-const leaf = (part: number): Network => ({ part });
-const join = (how: "series" | "parallel", inner: readonly Network[]): Network =>
-  how === "series" ? { series: inner } : { parallel: inner };
-const leaves = (how: "series" | "parallel", ...parts: number[]) => join(how, parts.map(leaf));
+/** A network without its parts: their numbers, from 0, in groups; each group inside another is joined the other way. */
+export type Form = readonly (number | Form)[];
 
 /**
  * One part, and the eight ways in which two to four parts make a network with a given outermost join; with the join exchanged there
@@ -24,14 +16,24 @@ const leaves = (how: "series" | "parallel", ...parts: number[]) => join(how, par
  * @see "common practice": the two-terminal series-parallel networks of 2, 3 and 4 parts are 2, 4 and 10
  */
 export const FORMS = {
-  a: (_, [a]) => leaf(a!),
-  "a+b": ({ outer }, [a, b]) => leaves(outer, a!, b!),
-  "a+b+c": ({ outer }, [a, b, c]) => leaves(outer, a!, b!, c!),
-  "(a|b)+c": ({ outer, inner }, [a, b, c]) => join(outer, [leaves(inner, a!, b!), leaf(c!)]),
-  "a+b+c+d": ({ outer }, [a, b, c, d]) => leaves(outer, a!, b!, c!, d!),
-  "(a|b)+c+d": ({ outer, inner }, [a, b, c, d]) => join(outer, [leaves(inner, a!, b!), leaf(c!), leaf(d!)]),
-  "(a|b)+(c|d)": ({ outer, inner }, [a, b, c, d]) => join(outer, [leaves(inner, a!, b!), leaves(inner, c!, d!)]),
-  "(a|b|c)+d": ({ outer, inner }, [a, b, c, d]) => join(outer, [leaves(inner, a!, b!, c!), leaf(d!)]),
-  "((a+b)|c)+d": ({ outer, inner }, [a, b, c, d]) =>
-    join(outer, [join(inner, [leaves(outer, a!, b!), leaf(c!)]), leaf(d!)]),
+  a: [0],
+  "a+b": [0, 1],
+  "a+b+c": [0, 1, 2],
+  "(a|b)+c": [[0, 1], 2],
+  "a+b+c+d": [0, 1, 2, 3],
+  "(a|b)+c+d": [[0, 1], 2, 3],
+  "(a|b)+(c|d)": [
+    [0, 1],
+    [2, 3],
+  ],
+  "(a|b|c)+d": [[0, 1, 2], 3],
+  "((a+b)|c)+d": [[[0, 1], 2], 3],
 } as const satisfies Record<string, Form>;
+
+/** The network that a form makes of parts, with this join outermost. @example networkFrom([0, 1], "series", [100, 220]) */
+export function networkFrom<P>(form: Form, outer: Join, parts: readonly P[]): Network<P> {
+  const inner = outer === "series" ? "parallel" : "series";
+  const members = form.map((one) => (typeof one === "number" ? { part: parts[one]! } : networkFrom(one, inner, parts)));
+  if (members.length === 1) return members[0]!;
+  return outer === "series" ? { series: members } : { parallel: members };
+}

@@ -1,20 +1,24 @@
 import type { Span } from "../part.js";
 import { PartsError } from "../problem.js";
-import type { Form, Joins } from "./forms.js";
-import { areToBeHad, holds, SLACK } from "./meets.js";
-import { mapNetwork, type Network, opposition, oppositionOf } from "./network.js";
-import { sharesBy } from "./shares.js";
+import { type Borne, bear, wholeOf } from "./borne.js";
+import { type Bounds, leavesEnough } from "./bounds.js";
+import { type Form, type Join, networkFrom } from "./forms.js";
+import { holds, SLACK } from "./meets.js";
+import { mapNetwork, type Network, opposition } from "./network.js";
 import { type Shortlist, shortlist } from "./shortlist.js";
 import { narrow, type Sides, sidesOf } from "./sides.js";
 import type { StockPart } from "./stock.js";
+import { areToBeHad, priceOf, type Supply, supplyOf } from "./supply.js";
 import { usableStock } from "./usableStock.js";
 import type { Wants } from "./wants.js";
 
 /** Stock of this size makes 0.7 million pairs; more would not fit a cell's patience. */
 const MOST_FOR_FOUR = 1_200;
 const MOST = 10_000;
-/** So many networks of a good value that fail a rating are looked at before the search gives up: about 0.2 s. */
-const PATIENCE = 30_000;
+/** So many networks of a good value that fail a rating are looked at before the search gives up: about 0.15 s. */
+const PATIENCE = 120_000;
+/** What a network costs of it that fails by its price, pieces or ratings added up, which is seen at once. */
+const CHEAP = 0.03;
 /** Nearer than this is met exactly, for that is what arithmetic leaves. */
 const EXACT = 1e-12;
 
@@ -22,10 +26,10 @@ const EXACT = 1e-12;
 export type Lookout = {
   readonly wants: Wants;
   readonly parts: readonly StockPart[];
-  readonly oppositions: Float64Array;
   readonly sides: Sides;
-  /** What the network's opposition may be, and should be; see `opposition`. */
-  readonly window: Span;
+  readonly supply: Supply;
+  /** What the network's opposition may be, and should be, with its parts as printed; see `opposition`. */
+  readonly nominal: Span;
   readonly aim: number;
   readonly list: Shortlist;
   refused: number;
@@ -39,14 +43,13 @@ export function lookout(wants: Wants): Lookout {
   if (parts.length > most) {
     throw new PartsError("too-much", `${parts.length} values`, `Give at most ${most}, or allow fewer parts.`, "stock");
   }
-  const window = nominalWindow(parts, wants);
-  const oppositions = Float64Array.from(parts, (part) => opposition(part.value, wants.kind));
+  const nominal = nominalWindow(parts, wants);
   return {
     wants,
     parts,
-    oppositions,
-    sides: sidesOf(parts, oppositions, wants, window),
-    window,
+    sides: sidesOf(parts, wants, nominal),
+    supply: supplyOf(parts, wants),
+    nominal,
     aim: opposition(wants.wanted, wants.kind),
     list: shortlist(wants.list ?? 1, wants.first ?? "fewest"),
     refused: 0,
@@ -54,42 +57,52 @@ export function lookout(wants: Wants): Lookout {
 }
 
 /** Takes the network of these places into the list if it comes near enough and meets the wants. */
-export function consider(look: Lookout, joins: Joins, form: Form, places: readonly number[]): void {
-  const { wants, parts, list, aim, window, oppositions } = look;
-  const network = form(joins, places);
-  const total = oppositionOf(network, (place) => oppositions[place]!);
-  const off = Math.abs(Math.log(total / aim));
-  if (off > list.reach() + EXACT || total < window.min || total > window.max) return;
-  const used = places.map((place) => parts[place]!);
-  const withParts = () => mapNetwork(network, (place) => parts[place]!);
-  if (!areToBeHad(used, wants)) refuse(look, 0.02);
-  else if (!holds(withParts(), wants)) refuse(look, 1);
-  else {
-    list.add({
-      network: withParts(),
-      distance: off < EXACT ? 0 : off,
-      parts: used.length,
-      price: used.reduce((sum, part) => sum + (part.price ?? Number.POSITIVE_INFINITY), 0),
-      hardest: Math.max(...sharesBy(network, (place) => oppositions[place]!).map(({ power }) => rounded(power))),
-      key: keyOf(network),
-    });
-    narrow(look.sides, aim, window, list.reach());
+export function consider(look: Lookout, bounds: Bounds, outer: Join, form: Form, places: readonly number[]): void {
+  const { list, aim, nominal } = look;
+  const { test, limits } = look.sides[outer];
+  if (!leavesEnough(bounds, places) || !areToBeHad(look.supply, places)) {
+    refuse(look, CHEAP);
+    return;
   }
+  const numbers = places.map((place) => test.numbers[place]!);
+  const whole = wholeOf(form, numbers);
+  if (whole < limits.low * (1 - EXACT) || whole > limits.high * (1 + EXACT)) return;
+  const off = Math.abs(Math.log(outer === "series" ? whole / aim : whole * aim));
+  if (off > list.reach() + EXACT) return;
+  if (!holds(test, form, places)) {
+    refuse(look, 1);
+    return;
+  }
+  const network = mapNetwork(networkFrom(form, outer, places), (place) => look.parts[place]!);
+  list.add({
+    network,
+    distance: off < EXACT ? 0 : off,
+    parts: places.length,
+    price: priceOf(look.supply, places),
+    hardest: hardest(form, numbers),
+    key: keyOf(network),
+  });
+  narrow(look.sides, aim, nominal, list.reach());
 }
 
-/** Without the last digits, in which equal shares differ by arithmetic alone. */
-const rounded = (ratio: number) => Number(ratio.toFixed(12));
+/** The largest share of the power, without the last digits, in which equal shares differ by arithmetic alone. */
+function hardest(form: Form, numbers: readonly number[]): number {
+  const borne: Borne = { added: [], through: [] };
+  bear(form, numbers, borne);
+  return Math.max(...borne.added.map((added, i) => Number((added * borne.through[i]!).toFixed(12))));
+}
 
 /** Counts what a refused network cost in time; when patience is at its end nothing is looked for any more. */
 function refuse(look: Lookout, cost: number): void {
   look.refused += cost;
-  if (isBrokenOff(look)) narrow(look.sides, look.aim, look.window, Number.NEGATIVE_INFINITY);
+  if (isBrokenOff(look)) narrow(look.sides, look.aim, look.nominal, Number.NEGATIVE_INFINITY);
 }
 
-/** Whether more looking can change nothing: enough found with so few parts, or patience is at its end. */
+/** Whether more looking can change nothing: too wide tolerances, enough found with so few parts, or no patience left. */
 export function isSettled(look: Lookout): boolean {
   const isFull = look.list.best.length >= (look.wants.list ?? 1);
-  return isBrokenOff(look) || (isFull && (look.wants.first ?? "fewest") === "fewest");
+  const { min, max } = look.nominal;
+  return min > max || isBrokenOff(look) || (isFull && (look.wants.first ?? "fewest") === "fewest");
 }
 
 /** Whether the search gave up over networks that ratings or prices forbid. */
@@ -97,18 +110,22 @@ export function isBrokenOff(look: Lookout): boolean {
   return look.refused >= PATIENCE;
 }
 
-/** What the printed values may come to, as an opposition, if even the closest tolerance in stock is to stay within. */
+/**
+ * What the printed values may come to, as an opposition, if even the closest tolerance in stock is to stay within; the
+ * least is above the most where that can't be.
+ */
 function nominalWindow(parts: readonly StockPart[], { window, kind }: Wants): Span {
-  const least = (side: "minus" | "plus") => Math.min(1, ...parts.map((part) => part.tolerance?.[side] ?? 0));
-  const ends = [window.min / (1 - least("minus")), window.max / (1 + least("plus"))].map((end) =>
-    opposition(end, kind),
-  );
-  return { min: Math.min(...ends) * (1 - 2 * SLACK), max: Math.max(...ends) * (1 + 2 * SLACK) };
+  const closest = (side: "minus" | "plus") => Math.min(1, ...parts.map((part) => part.tolerance?.[side] ?? 0));
+  const least = (window.min / (1 - closest("minus"))) * (1 - 2 * SLACK);
+  const most = (window.max / (1 + closest("plus"))) * (1 + 2 * SLACK);
+  return kind === "capacitor"
+    ? { min: opposition(most, kind), max: opposition(least, kind) }
+    : { min: least, max: most };
 }
 
-/** The same text for networks that differ in the order of their parts only. */
-function keyOf(network: Network): string {
-  if ("part" in network) return String(network.part);
+/** The same text for networks that differ in the order of their parts only, or in which of several alike they take. */
+function keyOf(network: Network<StockPart>): string {
+  if ("part" in network) return JSON.stringify({ ...network.part, pieces: null });
   const inner = "series" in network ? network.series : network.parallel;
   return `(${inner
     .map(keyOf)

@@ -1,11 +1,11 @@
-import { FORMS, SIDES } from "./forms.js";
+import { type Bounds, boundsOf } from "./bounds.js";
+import { FORMS, JOINS } from "./forms.js";
 import { consider, isBrokenOff, isSettled, type Lookout, lookout } from "./lookout.js";
 import { largestFirst, type Network, networkValue, partsOf, withValues } from "./network.js";
 import { type Share, sharesOf } from "./shares.js";
 import type { Candidate } from "./shortlist.js";
 import { fewParts, fourParts, type Hit } from "./sideSearch.js";
 import type { StockPart } from "./stock.js";
-import { couldBear } from "./usableStock.js";
 import type { Wants } from "./wants.js";
 
 /** A value made up from stock: what it comes to, how far off (0.01 is 1 % above), each part's share, and the price. */
@@ -42,23 +42,23 @@ export function makeUp(wants: Wants): MadeUpList {
 export function* makingUp(wants: Wants): Generator<MadeUpList, MadeUpList> {
   const look = lookout(wants);
   for (let count = wants.leastParts ?? 1; count <= (wants.mostParts ?? 4) && !isSettled(look); count++) {
-    if (!couldBear(look.parts, count, wants)) continue;
-    for (const _ of networksOf(look, count)) yield answer(look);
+    const bounds = boundsOf(look.parts, count, wants);
+    if (bounds) for (const _ of networksOf(look, bounds, count)) yield answer(look);
   }
   return answer(look);
 }
 
-function* networksOf(look: Lookout, count: number): Generator<void, void> {
+function* networksOf(look: Lookout, bounds: Bounds, count: number): Generator<void, void> {
   if (count === 1) {
-    for (const place of look.parts.keys()) consider(look, SIDES[0]!, FORMS.a, [place]);
+    for (const place of look.parts.keys()) consider(look, bounds, "series", FORMS.a, [place]);
     return;
   }
-  for (const joins of SIDES) {
-    if (look.wants.only && look.wants.only !== joins.outer) continue;
-    const hit: Hit = (form, places) => consider(look, joins, form, places);
-    const side = look.sides[joins.outer];
-    if (count < 4) fewParts(side, count === 2 ? 2 : 3, hit);
-    else yield* fourParts(side, hit);
+  for (const outer of JOINS) {
+    if (look.wants.only && look.wants.only !== outer) continue;
+    const hit: Hit = (form, places) => consider(look, bounds, outer, form, places);
+    const side = look.sides[outer];
+    if (count < 4) fewParts(side, bounds, count === 2 ? 2 : 3, hit);
+    else yield* fourParts(side, bounds, hit);
     yield;
   }
 }

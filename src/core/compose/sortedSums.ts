@@ -102,18 +102,27 @@ function sortBuckets(order: Int32Array, sums: Float64Array, starts: Int32Array):
   }
 }
 
-/** The bucket of a sum: slices of the logarithm from the smallest sum to the largest, outliers in the outermost ones. */
+/**
+ * The bucket of a sum: slices from the smallest sum to the largest, outliers in the outermost ones.
+ *
+ * The upper half of a number's bits, read as a whole number, rises as its logarithm does; it costs far less.
+ */
 function bucketing(sums: Float64Array): (sum: number) => number {
   let [least, most] = [Number.POSITIVE_INFINITY, 0];
   for (let at = 0; at < sums.length; at++) {
     if (sums[at]! < least) least = sums[at]!;
     if (sums[at]! > most) most = sums[at]!;
   }
-  const [lowest, highest] = [Math.log(least), Math.log(most)];
+  const bits = new DataView(new ArrayBuffer(8));
+  const upperHalf = (sum: number) => {
+    bits.setFloat64(0, sum);
+    return bits.getInt32(0);
+  };
+  const [lowest, highest] = [upperHalf(least), upperHalf(most)];
   const last = Math.max(1, sums.length >> 1);
   const scale = highest > lowest ? last / (highest - lowest) : 0;
   return (sum) => {
-    const slice = (Math.log(sum) - lowest) * scale;
+    const slice = (upperHalf(sum) - lowest) * scale;
     return slice > 0 ? Math.min(last, Math.floor(slice)) : 0;
   };
 }

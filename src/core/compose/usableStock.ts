@@ -1,4 +1,3 @@
-import { SLACK } from "./meets.js";
 import { opposition } from "./network.js";
 import type { StockPart } from "./stock.js";
 import { bearableVolts, bearableWatts, type Wants } from "./wants.js";
@@ -20,7 +19,7 @@ export function usableStock(wants: Wants): StockPart[] {
   return parts.filter((part, at) => !isOutdone(part, at, parts, wants));
 }
 
-/** Whether a part of the same value serves at least as well in every way (of two equal ones the first stays). */
+/** Whether there is enough of a part of the same value that serves as well in every way (of two equal ones the first). */
 function isOutdone(part: StockPart, at: number, sorted: readonly StockPart[], wants: Wants): boolean {
   for (let i = at - 1; i >= 0 && sorted[i]!.value === part.value; i--)
     if (outdoes(sorted[i]!, part, wants)) return true;
@@ -32,25 +31,11 @@ function isOutdone(part: StockPart, at: number, sorted: readonly StockPart[], wa
 
 function outdoes(a: StockPart, b: StockPart, wants: Wants): boolean {
   return (
-    (a.pieces ?? Number.POSITIVE_INFINITY) >= (b.pieces ?? Number.POSITIVE_INFINITY) &&
+    (a.pieces ?? Number.POSITIVE_INFINITY) >= (wants.mostParts ?? 4) &&
     (a.price ?? Number.POSITIVE_INFINITY) <= (b.price ?? Number.POSITIVE_INFINITY) &&
     (a.tolerance?.minus ?? 0) <= (b.tolerance?.minus ?? 0) &&
     (a.tolerance?.plus ?? 0) <= (b.tolerance?.plus ?? 0) &&
     bearableWatts(a, wants) >= bearableWatts(b, wants) &&
     bearableVolts(a, wants) >= bearableVolts(b, wants)
-  );
-}
-
-/** Whether `count` of the strongest parts could bear the whole at all: ratings only add up. */
-export function couldBear(parts: readonly StockPart[], count: number, wants: Wants): boolean {
-  const strongest = (of: (part: StockPart) => number) =>
-    parts
-      .flatMap((part) => Array.from({ length: Math.min(count, part.pieces ?? count) }, () => of(part)))
-      .sort((a, b) => b - a)
-      .slice(0, count)
-      .reduce((sum, one) => sum + one, 0);
-  return (
-    strongest((part) => bearableWatts(part, wants)) >= (wants.watts ?? 0) * (1 - SLACK) &&
-    strongest((part) => bearableVolts(part, wants)) >= (wants.volts ?? 0) * (1 - SLACK)
   );
 }

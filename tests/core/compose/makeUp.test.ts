@@ -61,6 +61,26 @@ describe("the search finds what trying everything finds", () => {
     },
   );
 
+  test("where four parts barely bear the whole, so that all but even networks are passed over unseen", () => {
+    const tight = wants(4, 5).chain((base) =>
+      fc.constantFrom(1.6, 1.8, 1.9, 1.99).map((watts) => ({
+        ...base,
+        stock: base.stock.map((part) => ({ ...part, watts: 0.5, pieces: null })),
+        ...{ kind: "resistor" as const, watts, volts: null, powerLoad: 1, mostPrice: null },
+        window: { min: base.wanted * 0.5, max: base.wanted * 2 },
+      })),
+    );
+    fc.assert(
+      fc.property(tight, (wants) => {
+        const best = allThatMeet(wants, 4)[0];
+        const { found } = makeUp(wants);
+        expect(found.length).toBe(best ? 1 : 0);
+        if (best) expect(Math.abs(Math.log(found[0]!.value / wants.wanted))).toBeCloseTo(best.distance, 10);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   test("fewest parts first takes the smallest number of parts that any network needs", () => {
     fc.assert(
       fc.property(wants(1, 5), (wants) => {

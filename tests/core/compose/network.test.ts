@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { FORMS, SIDES } from "../../../src/core/compose/forms.js";
+import { FORMS, JOINS, networkFrom } from "../../../src/core/compose/forms.js";
 import { type Network, networkValue, partsOf } from "../../../src/core/compose/network.js";
 import { sharesOf } from "../../../src/core/compose/shares.js";
 
@@ -65,8 +65,8 @@ describe("what each part bears, after published examples", () => {
 describe("laws of networks", () => {
   const value = fc.double({ min: 1e-12, max: 1e7, noNaN: true });
   const any: fc.Arbitrary<Network> = fc
-    .tuple(fc.constantFrom(...Object.values(FORMS)), fc.constantFrom(...SIDES), fc.array(value, { minLength: 4 }))
-    .map(([form, joins, values]) => form(joins, values));
+    .tuple(fc.constantFrom(...Object.values(FORMS)), fc.constantFrom(...JOINS), fc.array(value, { minLength: 4 }))
+    .map(([form, outer, values]) => networkFrom(form, outer, values));
 
   test("powers of the parts add up to that of the whole (Tellegen)", () => {
     fc.assert(
@@ -91,9 +91,9 @@ describe("laws of networks", () => {
 
   test("the nine forms of one to four parts with their joins exchanged are 16 networks and the single part", () => {
     const networks = Object.values(FORMS).flatMap((form) =>
-      SIDES.map((joins) => JSON.stringify(form(joins, [1, 2, 3, 4]))),
+      JOINS.map((outer) => JSON.stringify(networkFrom(form, outer, [1, 2, 3, 4]))),
     );
     expect(new Set(networks).size).toBe(17);
-    expect(partsOf(FORMS["((a+b)|c)+d"](SIDES[0]!, [1, 2, 3, 4]))).toEqual([1, 2, 3, 4]);
+    expect(partsOf(networkFrom(FORMS["((a+b)|c)+d"], "series", [1, 2, 3, 4]))).toEqual([1, 2, 3, 4]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { stockOf } from "../../../src/core/compose/stock.js";
-import { couldBear, usableStock } from "../../../src/core/compose/usableStock.js";
+import { usableStock } from "../../../src/core/compose/usableStock.js";
 import type { Wants } from "../../../src/core/compose/wants.js";
 
 const wants = (more: Partial<Wants>): Wants => ({
@@ -26,6 +26,11 @@ describe("which parts of a drawer are worth looking at", () => {
     expect(usableStock(wants({ stock: [...stock].reverse(), watts: 1, volts: 300, mostPrice: 1 }))).toEqual([plain]);
   });
 
+  test("two of which there is one piece each are two pieces", () => {
+    const single = { ...plain!, pieces: 1 };
+    expect(usableStock(wants({ stock: [single, { ...single }], watts: 1 }))).toHaveLength(2);
+  });
+
   test("one that is better in one way and worse in another stays", () => {
     const stock = [plain!, { ...plain!, watts: 1, price: 0.4 }];
     expect(usableStock(wants({ stock, watts: 1, mostPrice: 1 }))).toHaveLength(2);
@@ -34,19 +39,5 @@ describe("which parts of a drawer are worth looking at", () => {
   test("capacitors stand in the order of what they oppose: the largest first", () => {
     const stock = stockOf([1e-9, 3e-9, 2e-9]);
     expect(usableStock(wants({ kind: "capacitor", stock })).map(({ value }) => value)).toEqual([3e-9, 2e-9, 1e-9]);
-  });
-});
-
-describe("whether so many parts could bear the whole at all", () => {
-  const stock = [...stockOf([1000], { watts: 2, pieces: 1 }), ...stockOf([500], { watts: 0.5 })];
-
-  test.each([
-    [1, 2, true, "the one strong part"],
-    [2, 2.5, true, "the strong one and a weak one"],
-    [2, 2.6, false, "there is only one strong one"],
-    [4, 3.5, true, "with three weak ones"],
-    [4, 3.6, false, "not more"],
-  ])("%i parts for %d W: %s (%s)", (count, watts, could) => {
-    expect(couldBear(stock, count, wants({ stock, watts }))).toBe(could);
   });
 });

@@ -11,7 +11,8 @@ export const bench: Bench = {
   rows: () =>
     [100_000, 1_000_000].flatMap((count) => {
       const offers = manyOffers(count);
-      const find = offersInPlay(indexOffers(offers));
+      const index = indexOffers(offers);
+      const find = offersInPlay(index, (row) => offers[row]!);
       const [list, scan] = [count.toLocaleString("en"), `a scan of ${count.toLocaleString("en")} offers`];
       return [
         { what: `index of ${list} offers built`, count, run: () => indexOffers(offers) },
@@ -23,7 +24,16 @@ export const bench: Bench = {
         {
           what: `index, 1,000 parts against ${list}`,
           count: parts.length,
-          run: () => parts.map((part) => find(part)),
+          run: () => parts.map((part) => find(part, { most: 5 })),
+          comparedWith: scan,
+        },
+        {
+          what: `... of ${list}, asked for the first time`,
+          count: parts.length,
+          run: () => {
+            const fresh = offersInPlay(index, (row) => offers[row]!);
+            return parts.map((part) => fresh(part, { most: 5 }));
+          },
           comparedWith: scan,
         },
       ];

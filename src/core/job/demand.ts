@@ -1,4 +1,6 @@
-import { type Match, matchOffers } from "../match/matchOffers.js";
+import { type Match, matchOf } from "../match/matchOffers.js";
+import { indexOffers } from "../match/offerIndex.js";
+import { offersInPlay } from "../match/offersInPlay.js";
 import type { Offer } from "../offer.js";
 import type { Basket, BasketLine, BasketOffer, Vendor } from "../plan.js";
 import type { Ratings } from "../ratings.js";
@@ -38,14 +40,16 @@ export function demandLines(demands: readonly Demand[], offers: readonly Offer[]
     const key = sameness(demand);
     groups.set(key, [...(groups.get(key) ?? []), demand]);
   }
+  const find = offersInPlay(indexOffers(offers), (row) => offers[row]!);
   return [...groups.values()].map((group) => {
     const { ratings, pick } = group[0]!;
     const wanted = group.reduce((sum, demand) => sum + demand.pieces, 0);
     const pieces = Math.ceil(wanted * (1 + spares));
-    const { matches } = matchOffers(ratings, offers, { pieces, pick });
-    const had = matches.filter(({ offer }) => pick === offer.id || isToBeHad(offer));
-    const picked = had.filter(({ offer }) => offer.id === pick);
-    return { id: group[0]!.part, demands: group, pieces, matches: picked.length > 0 ? picked : had };
+    const picked = offers
+      .filter(({ id, kind }) => id === pick && kind === ratings.kind)
+      .map((offer) => matchOf(ratings, offer, pieces));
+    const had = () => find(ratings, { pieces }).filter(({ offer }) => isToBeHad(offer));
+    return { id: group[0]!.part, demands: group, pieces, matches: picked.length > 0 ? picked : had() };
   });
 }
 

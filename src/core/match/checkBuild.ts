@@ -1,3 +1,4 @@
+import type { Offer } from "../offer.js";
 import { technologyOf } from "../rules/technologies.js";
 import { type Check, care, met, type Note, out, tight } from "./note.js";
 import { MEASURED_FIRST, sameCode, technologyRank } from "./technology.js";
@@ -56,12 +57,18 @@ function dimension(word: string, most: number | null, metres: number | null): re
     : out("size", `${millimetres(metres)} ${word} where there is room for ${millimetres(most)}`);
 }
 
+/** Why an offer can't be had at all, whoever asks; null where it can. */
+export function soldOut({ stock, status }: Offer): string | null {
+  if (stock === 0) return "none in stock";
+  if (status === "out-of-stock") return "out of stock";
+  return status === "discontinued" && stock === null ? "no longer made" : null;
+}
+
 /** Supply: what can still be had, and whether it is enough for what is wanted. */
 export const checkSupply: Check = (_ratings, offer, pieces) => {
+  const gone = soldOut(offer);
+  if (gone) return out("supply", gone);
   const inStock = offer.stock === null ? null : offer.stock * offer.pack;
-  if (inStock === 0) return out("supply", "none in stock");
-  if (offer.status === "out-of-stock") return out("supply", "out of stock");
-  if (offer.status === "discontinued" && inStock === null) return out("supply", "no longer made");
   return [
     ...(offer.status === "last-time-buy" ? tight("supply", "last chance to buy") : met),
     ...(offer.status === "discontinued" ? tight("supply", `no longer made, ${inStock} left`) : met),

@@ -31,13 +31,22 @@ export function matchOffers(ratings: Ratings, offers: readonly Offer[], options:
   for (const offer of offers) {
     if (offer.kind !== ratings.kind) continue;
     const notes = notesOn(ratings, offer, pieces);
-    if (fits(notes) || offer.id === options.pick)
-      matches.push({ offer, rank: rankOf(ratings, offer, notes, pieces), notes });
+    if (fits(notes) || offer.id === options.pick) matches.push(matchOf(ratings, offer, pieces, notes));
     else refused.push({ offer, why: whyOf(notes), notes });
   }
   const isPick = (match: Match) => Number(match.offer.id === options.pick);
   matches.sort((a, b) => isPick(b) - isPick(a) || compareRanks(a.rank, b.rank));
   return { matches, refused: refused.sort((a, b) => misses(a) - misses(b)) };
+}
+
+/** An offer with its rank and notes, whether it fits or not. */
+export function matchOf(
+  ratings: Ratings,
+  offer: Offer,
+  pieces: number,
+  notes: readonly Note[] = notesOn(ratings, offer, pieces),
+): Match {
+  return { offer, rank: rankOf(ratings, offer, notes, pieces), notes };
 }
 
 const misses = (refusal: Refusal) => refusal.notes.filter((note) => note.weight === "out").length;

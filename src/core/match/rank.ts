@@ -14,15 +14,21 @@ export type Rank = readonly number[];
 
 /** The rank of an offer that fits. */
 export function rankOf(ratings: Ratings, offer: Offer, notes: readonly Note[], pieces: number): Rank {
-  const count = (weight: Note["weight"]) => notes.filter((note) => note.weight === weight).length;
   return [
     technologyRank(ratings, offer) ?? ratings.technologies.length,
-    count("tight"),
-    count("care"),
+    count(notes, "tight"),
+    count(notes, "care"),
     distanceOf(offer.value, ratings.wanted),
-    count("over"),
+    count(notes, "over"),
     piecePrice(offer, pieces),
   ];
+}
+
+/** How many notes are of a weight. */
+export function count(notes: readonly Note[], weight: Note["weight"]): number {
+  let found = 0;
+  for (const note of notes) if (note.weight === weight) found++;
+  return found;
 }
 
 /** Smaller ranks first. */
@@ -42,6 +48,7 @@ export function distanceOf(value: number | null, wanted: number | null): number 
 /** What one piece costs when so many are wanted, in the offer's own currency; infinite where no price is stated. */
 export function piecePrice(offer: Offer, pieces: number): number {
   const units = Math.max(Math.ceil(pieces / offer.pack), offer.minimum);
-  const price = offer.breaks.filter(([from]) => from <= units).at(-1)?.[1] ?? offer.breaks[0]?.[1];
+  let price = offer.breaks[0]?.[1];
+  for (const [from, each] of offer.breaks) if (from <= units) price = each;
   return price === undefined ? Number.POSITIVE_INFINITY : price / offer.pack;
 }

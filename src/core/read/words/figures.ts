@@ -3,9 +3,9 @@ import type { Join } from "./lexeme.js";
 import { type Token, touches } from "./token.js";
 import type { Amount, Figure } from "./words.js";
 
-/** Unit words that are also plain words or letters: they count only when written to the number, or as capitals. */
-const ONLY_GLUED = new Set(["a", "c", "e", "in", "r", "f"]);
-const ONLY_GLUED_CAPITALS = new Set(["C", "E", "R"]);
+/** Units, as printed, that are also plain words or letters: they count only when written to the number. */
+const ONLY_GLUED = new Set(["a", "c", "e", "in", "r", "f", "C", "E", "R"]);
+const LONGEST_GLUED = 2;
 
 /** The unit printed at a token (behind `number`), and where it ends. */
 export function unitAt(tokens: readonly Token[], at: number): { unit: Unit; to: number } | null {
@@ -19,7 +19,7 @@ export function unitAt(tokens: readonly Token[], at: number): { unit: Unit; to: 
   return withSecondWord(tokens, start + 1, unit);
 }
 
-const isPlainWord = (word: Token) => ONLY_GLUED.has(word.text) || ONLY_GLUED_CAPITALS.has(word.text);
+const isPlainWord = ({ text }: Token) => text.length <= LONGEST_GLUED && ONLY_GLUED.has(text);
 
 /** "K ohms", "meg. ohm", "M Ω": the prefix's measure is told by the next word. */
 function withSecondWord(tokens: readonly Token[], at: number, unit: Unit): { unit: Unit; to: number } {

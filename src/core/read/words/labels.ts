@@ -40,22 +40,20 @@ function numberFollows(tokens: readonly Token[], at: number): boolean {
   return tokens[next]?.type === "number";
 }
 
-/** The tokens that pass a test and have a number behind them. */
-function startsOf(tokens: readonly Token[], test: (token: Token) => boolean): number[] {
-  const found: number[] = [];
-  for (let at = 0; at < tokens.length; at++) if (test(tokens[at]!) && numberFollows(tokens, at)) found.push(at);
-  return found;
-}
-
 /**
  * The sections of a can by their printed letters (A - 80 MFD; B - 40 MFD), else by their marks (half-moon, square ...).
  *
  * One label alone is no can: at least two are needed, letters in order from A.
  */
 export function labelsOf(tokens: readonly Token[]): Labelled[] {
-  const letters = startsOf(tokens, isLetter);
+  const letters: number[] = [];
+  const marks: number[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const starts = isLetter(tokens[at]!) ? letters : isMark(tokens[at]!) ? marks : null;
+    if (starts && numberFollows(tokens, at)) starts.push(at);
+  }
   const inOrder = letters.length > 1 && letters.every((at, i) => tokens[at]!.text.charCodeAt(0) === FIRST_LETTER + i);
-  const at = inOrder ? letters : startsOf(tokens, isMark);
+  const at = inOrder ? letters : marks;
   if (at.length < 2) return [];
   return at.map((from, i) => ({
     label: inOrder ? tokens[from]!.text : tokens[from]!.lexeme.mark!,

@@ -20,9 +20,10 @@ export type Lexeme = {
   readonly join: Join | null;
   /** The side of a tolerance it opens: ±, plus, minus. */
   readonly side: "both" | "plus" | "minus" | null;
-  /** A number said in a word ("three"), and a word that multiplies the one before it ("hundred"). */
-  readonly number: number | null;
-  readonly scale: number | null;
+  /** Whether a spelled-out number may begin with it: "three", "hundred". */
+  readonly isNumber: boolean;
+  /** Whether a temperature code may begin with it: NPO, the N of "N 150". */
+  readonly isCoefficient: boolean;
   /** The digit of a colour. */
   readonly digit: number | null;
   /** The name of a mark stamped beside the lug of a can. */

@@ -31,7 +31,7 @@ export function tokensOf(printed: string, { mark, noisy }: Writing = PLAIN_WRITI
       at++;
       continue;
     }
-    const token = numberAt(text, at, mark) ?? wordAt(text, at) ?? sign(text, at);
+    const token = isLetter(text, at) ? wordAt(text, at) : (numberAt(text, at, mark) ?? sign(text, at));
     tokens.push(token);
     at = token.end;
   }
@@ -85,12 +85,17 @@ function alnumEnd(text: string, at: number): number {
 
 /** "2x500 pF", "8x8 mfd": a count or a list of capacitances written close; 6X4 is a code. */
 const TIMES = /^x(?=\d+(?:[.,]\d+)?\s*(?:[pnuµμ]F|m?mfd?|uu?f)\b)/i;
-const isTimes = (text: string, at: number) => (text[at] === "x" || text[at] === "X") && TIMES.test(text.slice(at));
+const [SMALL_X, CAPITAL_X, POINT] = [120, 88, 46];
+
+function isTimes(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  return (code === SMALL_X || code === CAPITAL_X) && TIMES.test(text.slice(at));
+}
 
 /** A number; 4K7 (and 1M5: a million in this notation) with its letter as the point; 12AX7 and the like as a code. */
 function numberAt(text: string, at: number, mark: DecimalMark): Token | null {
   const number = scanNumber(text, at, mark);
-  if (!number || (at > 0 && text[at] === "." && text[at - 1] === ".")) return null;
+  if (!number || (at > 0 && text.charCodeAt(at) === POINT && text.charCodeAt(at - 1) === POINT)) return null;
   const letters = isTimes(text, number.end) ? number.end : lettersEnd(text, number.end);
   if (letters > number.end && isDigit(text, letters)) return letterAsPoint(text, at, number.value, number.end, letters);
   return numeral(text.slice(at, number.end), at, number.value, number.fraction, null);
@@ -111,9 +116,8 @@ function letterAsPoint(text: string, at: number, whole: number, letter: number, 
 }
 
 /** A word with its inner dots ("W.V."), or a code of letters and digits. */
-function wordAt(text: string, at: number): Token | null {
-  let end = lettersEnd(text, at);
-  if (end === at) return null;
+function wordAt(text: string, at: number): Token {
+  let end = lettersEnd(text, at + 1);
   if (isTimes(text, at) && isDigit(text, at - 1)) return named("word", text[at]!, "x", at);
   if (isDigit(text, end)) return codeAt(text, at, alnumEnd(text, at));
   const simple = end;

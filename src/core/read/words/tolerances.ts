@@ -52,7 +52,7 @@ function limitAt(tokens: readonly Token[], at: number): Limit | null {
  */
 export function toleranceAt(tokens: readonly Token[], at: number): PrintedTolerance | null {
   const side = sideAt(tokens, at);
-  if (!side && percentEnd(tokens, at + 1) < 0) return null;
+  if (!side && (tokens[at]?.type !== "number" || percentEnd(tokens, at + 1) < 0)) return null;
   const first = limitAt(tokens, side?.to ?? at);
   if (!first) return null;
   if (!side) return both(first, at, first.to);

@@ -10,7 +10,7 @@ describe("what a word can be", () => {
     ["Volts", { unit: { measure: "volt", factor: 1 } }, "a unit in full"],
     ["to", { join: "range" }, "3 to 30"],
     ["±", { side: "both" }, "a tolerance begins"],
-    ["three", { number: 3 }, "three hundred ohms"],
+    ["three", { isNumber: true }, "three hundred ohms"],
     ["or", { join: "or", digit: 3 }, "a joint, and orange in short"],
   ])("%s is %j: %s", (word, expected, _why) => {
     expect(lexemeOf(word, word.toLowerCase())).toMatchObject(expected);

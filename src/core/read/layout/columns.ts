@@ -121,11 +121,11 @@ function merge(cells: readonly RowCell[]): RowCell[] {
 
 /** What a part number looks like: letters and digits in groups, or a long number. */
 export const PART_NUMBER =
-  /^(?=.*\d)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:[A-Z0-9]{1,9}-[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|\d{5,})$/;
+  /^(?=.*\d)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:(?:[A-Z0-9]{1,9}-|[A-Z]{1,3}\/)[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|\d{5,})$/;
 
 /**
  * The cells of a typed line without heads: designators, description, and a part number at the end; or a count first and
- * the designators in brackets last ("3  100K 1/2W  (R1, R2, R5)").
+ * the designators last ("3  100K 1/2W  (R1, R2, R5)").
  */
 export function cellsByContent(pieces: readonly Piece[]): RowCell[] {
   const cells = pieces.map(
@@ -140,7 +140,7 @@ const withoutBrackets = (text: string) => text.replace(/^\((.*)\)$/, "$1");
 
 function roleByContent(piece: Piece, at: number, pieces: readonly Piece[]): Role {
   if (at === 0 && pieces.length > 1 && /^\d{1,3}\s?[×x]?$/.test(piece.text)) return "quantity";
-  const isLastInBrackets = at > 0 && at === pieces.length - 1 && /^\(.{1,60}\)$/.test(piece.text);
-  if ((at === 0 || isLastInBrackets) && designatorsOf(withoutBrackets(piece.text))) return "designator";
+  const isLast = at > 0 && at === pieces.length - 1 && !designatorsOf(pieces[0]!.text);
+  if ((at === 0 || isLast) && designatorsOf(withoutBrackets(piece.text))) return "designator";
   return at > 0 && PART_NUMBER.test(piece.text) ? "partNumber" : "description";
 }

@@ -8,7 +8,8 @@ export type OpenRow = {
   readonly section: string | null;
   readonly heading: string | null;
   readonly table: number;
-  /** Where the text behind its designators starts on the line. */
+  /** Where its first piece starts on the line, behind any box to tick, and where the text behind that one does. */
+  readonly start: number;
   readonly textStart: number;
   /** Whether its first line held nothing but the designator. */
   readonly broken: boolean;

@@ -20,8 +20,13 @@ export function readLayout(lines: readonly SourceLine[], readName: ReadName = de
   const walk = startWalk(readName);
   let at = 0;
   while (at < strips.length) at += step(walk, strips, at);
-  const { rows, furniture, ...rest } = finish(walk);
-  return { ...rest, rows: [...rows, ...prose.rows], furniture: [...furniture, ...prose.lines] };
+  const { rows, notes, furniture, ...rest } = finish(walk);
+  return {
+    ...rest,
+    rows: [...rows, ...prose.rows],
+    notes: [...notes, ...prose.notes],
+    furniture: [...furniture, ...prose.lines],
+  };
 }
 
 /** One step of the walk; gives how many strips it took. */

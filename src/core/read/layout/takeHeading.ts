@@ -40,7 +40,9 @@ export function standsAsHeading(walk: Walk, strip: Strip): boolean {
   if (strip.form === "strokes") return /^\s{4,}/.test(piece.text);
   if (walk.open === null || walk.blank || walk.apart) return true;
   const text = walk.heads?.find((head) => head.role === "description")?.start ?? walk.heads?.[1]?.start;
-  if (text === undefined) return isShown(piece.text) && isBeside(piece.start, walk.open.textStart);
+  const { start, textStart } = walk.open;
+  if (text === undefined)
+    return piece.start < start - SLACK || (isShown(piece.text) && isBeside(piece.start, textStart));
   return isBeside(piece.start, text);
 }
 

@@ -58,8 +58,9 @@ export function openRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): vo
   }
   const { section, heading, table } = walk;
   const broken = cells.length === 1 && strip.form === "gaps";
-  const textStart = strip.pieces[1]?.start ?? strip.pieces[0]!.start + 1;
-  walk.open = { lines: [...strip.numbers], cells: [...cells], section, heading, table, textStart, broken };
+  const start = strip.pieces[0]!.start;
+  const textStart = strip.pieces[1]?.start ?? start + 1;
+  walk.open = { lines: [...strip.numbers], cells: [...cells], section, heading, table, start, textStart, broken };
   walk.apart = false;
   walk.rows.push(walk.open);
 }

@@ -56,7 +56,10 @@ export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind
 function behindStroke(texts: readonly Text[]): ReadRating | null {
   for (const { words } of ofRoles(texts, "value", "description", "rating")) {
     const amount = words.amounts.find(
-      ({ from, figures }) => figures[0]!.unit === null && words.tokens[from - 1]?.text === "/",
+      ({ from, figures }) =>
+        figures[0]!.unit === null &&
+        words.tokens[from - 1]?.text === "/" &&
+        words.amounts.some((before) => before.to === from - 1),
     );
     if (amount) return inUnits(words, amount);
   }

@@ -48,10 +48,7 @@ function candidatesOf(texts: readonly Text[], clues: Omit<Clues, "head">, contex
   const found = roles.flatMap((role) =>
     ofRoles(texts, role).flatMap(({ words, head }) => {
       const own = words.amounts.filter((amount) => amount.aside === null);
-      return inOrder(own, clues.kind).flatMap((amount) => {
-        const values = amount.figures.map((figure) => inBase(figure, words, { ...clues, head }, context));
-        return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
-      });
+      return inOrder(own, clues.kind).flatMap((amount) => readAmount(amount, words, { ...clues, head }, context));
     }),
   );
   return found.length > 0 ? found : fromRemarks(texts, clues, context);
@@ -74,11 +71,19 @@ function fromRemarks(texts: readonly Text[], clues: Omit<Clues, "head">, context
         (amount) =>
           amount.aside === null && amount.figures.some(({ unit }) => unit?.measure === MEASURE_OF[clues.kind]),
       )
-      .flatMap((amount) => {
-        const values = amount.figures.map((figure) => inBase(figure, words, { ...clues, head: null }, context));
-        return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
-      }),
+      .flatMap((amount) => readAmount(amount, words, { ...clues, head: null }, context)),
   );
+}
+
+/** The figures of an amount in base units, none when one measures something else; bare limits of a range share the unit of the larger. */
+function readAmount(amount: Amount, words: Words, clues: Clues, context: Context): Read[] {
+  const [low, high] = amount.figures;
+  const isBareRange = amount.join === "range" && amount.figures.length === 2 && !low!.unit && !high!.unit;
+  const top = isBareRange ? inBase(high!, words, clues, context) : null;
+  const values = top
+    ? [{ ...top, value: top.value && (top.value * low!.number) / high!.number }, top]
+    : amount.figures.map((figure) => inBase(figure, words, clues, context));
+  return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
 }
 
 function stateOf(texts: readonly Text[]): ValueState | null {

@@ -87,14 +87,15 @@ function shortAt(text: string, at: number, last: Name): { name: Name; end: numbe
   return suffix && last.suffix ? { name: { ...last, suffix: suffix[1]! }, end: at + suffix[0].length } : null;
 }
 
-/** The next name of a list: behind a separator in full or short, behind a blank in full only. */
+/** The next name of a list: behind a separator in full or short, behind a blank in full and with the same letters. */
 function nextAt(text: string, at: number, last: Name): { name: Name; end: number } | null {
   SEPARATOR.lastIndex = at;
   const separator = SEPARATOR.exec(text);
   if (separator) return nameAt(text, at + separator[0].length) ?? shortAt(text, at + separator[0].length, last);
   BLANK.lastIndex = at;
   const blank = BLANK.exec(text);
-  return blank ? nameAt(text, at + blank[0].length) : null;
+  const found = blank ? nameAt(text, at + blank[0].length) : null;
+  return found?.name.letters === last.letters ? found : null;
 }
 
 type Range = { readonly names: string[]; readonly last: Name; readonly end: number };

@@ -24,6 +24,8 @@ export function designatorAt(tokens: readonly Token[], at: number): { designator
 /** Other parts that a text names as the same, or as what the part belongs to. */
 export function referencesOf(tokens: readonly Token[], meanings: readonly Meaning[]): Reference[] {
   const found: Reference[] = [];
+  const equal = tokens[0]?.text === "=" ? designatorAt(tokens, 1) : null;
+  if (equal) found.push({ as: "same", designator: equal.designator, from: 0, to: equal.to });
   for (const { field, value, from, to } of meanings) {
     const named = field === "reference" ? designatorAt(tokens, to) : null;
     if (named) found.push({ as: value as Reference["as"], designator: named.designator, from, to: named.to });

@@ -29,12 +29,17 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "capacitor",
-    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|becher|feedthru capacitor",
+    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|tauchtrimmer|lufttrimmer|luftdrehko|becher|feedthru capacitor",
   ],
   [
     "kind",
     "potentiometer",
-    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|vol cont|volume cont|tone cont|vol control|potmeter|regler|poti|preset|hum balance|trimpot|pre set",
+    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|vol cont|volume cont|tone cont|vol control|potmeter|potr|potrs|regler|einstellregler|drehwiderstand|trimmpoti|trimmer potentiometer|poti|preset|hum balance|trimpot|pre set",
+  ],
+  [
+    "turns",
+    "",
+    "volume|loudness|treble|bass|contrast|brightness|brilliance|vert hold|vertical hold|hor hold|horiz hold|horizontal hold|height|vertical linearity|vert linearity|picture|sensitivity|bias adj|zero adj|hum adj",
   ],
   ["kind", "thermistor", "thermistor|thermistors|ntc|ptc|heissleiter|heißleiter|surge limiter"],
   [
@@ -69,7 +74,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "construction",
     "composition",
-    "composition|comp|carbon|carbon composition|carbon comp|massewiderstand|fixed composition|molded carbon|solid carbon|insulated carbon|cc|kohlemasse",
+    "composition|comp|carbon|carbon composition|carbon comp|massewiderstand|masse|fixed composition|molded carbon|solid carbon|insulated carbon|cc|kohlemasse",
   ],
   [
     "construction",
@@ -93,7 +98,11 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
     "paper|tubular paper|paper tubular|papier|papierkondensator|rollkondensator|metallised paper|metallized paper|metalized paper|metallpapier|mp|molded paper|moulded paper|paper dielectric|wax paper|waxed paper|wax",
   ],
   ["dielectric", "mica", "mica|micas|glimmer|glimmerkondensator|mica dielectric|moulded mica|molded mica"],
-  ["dielectric", "silver-mica", "silver mica|silvered mica|silver micas|silvered micas|sm|silverglimmer|dipped mica"],
+  [
+    "dielectric",
+    "silver-mica",
+    "silver mica|sil mica|silv mica|silvered mica|silver micas|silvered micas|sm|silverglimmer|dipped mica",
+  ],
   [
     "dielectric",
     "ceramic",
@@ -107,9 +116,13 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   ["dielectric", "tantalum", "tantalum|tant|tantal|tantalytic|tantalkondensator|tantalelko"],
   ["dielectric", "polyester", "polyester|folienkondensator|mylar|mks|mkt|polyethylene terephthalate"],
   ["dielectric", "polystyrene", "polystyrene|polystyrol|styroflex|styroflexkondensator|styrol|poly styrene"],
-  ["dielectric", "film", "plastic film|kunstfolie|polypropylene|polypropylen|mkp|folie|plastic"],
+  [
+    "dielectric",
+    "film",
+    "plastic film|polycarbonate|teflon|ptfe|polykarbonat|kunstfolie|polypropylene|polypropylen|mkp|folie|plastic",
+  ],
   ["dielectric", "oil", "oil|oil filled|oil paper|oil impregnated|öl"],
-  ["dielectric", "air", "air|luft|air spaced|air dielectric|air trimmer"],
+  ["dielectric", "air", "air|luft|lufttrimmer|luftdrehko|air spaced|air dielectric|air trimmer"],
   ["taper", "linear", "linear|lin|linear taper|lin taper"],
   ["taper", "audio", "audio|log|logarithmic|audio taper|log taper|logarithmisch|positiv log"],
   ["taper", "reverse audio", "reverse audio|reverse log|rev log|reverse audio taper|antilog|c taper"],
@@ -139,7 +152,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "aside",
     "previous",
-    "test|peak|surge|dc resistance|resistance dc|cold resistance|dc|primary impedance|plate to plate|ct|center tapped|impedance|turns|turn|meter",
+    "test|hot|peak|surge|dc resistance|resistance dc|cold resistance|dc|primary impedance|plate to plate|ct|center tapped|impedance|turns|turn|meter",
   ],
   ["aside", "either", "spitze"],
   ["reference", "same", "same as|identical to|identical with|identical|like|as|wie|gleich|see"],

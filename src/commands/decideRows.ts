@@ -1,7 +1,8 @@
 import { PARTS_SHEET } from "../core/index.js";
 import type { Written } from "../hosts/host.js";
 import type { Book } from "./book.js";
-import { isTheirs } from "./fill.js";
+import { isTheirs, takeBackStep } from "./fill.js";
+import { withOtherRows } from "./once.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Overwrite, type Step } from "./step.js";
 import { patchRows, type RowCells } from "./writeSheet.js";
@@ -9,25 +10,39 @@ import { patchRows, type RowCells } from "./writeSheet.js";
 type Parts = typeof PARTS_SHEET;
 type Key = keyof Parts["columns"];
 
+/** What is said of a part and not of a list's line: it holds for the same part's rows in other lists. */
+const OF_THE_PART: readonly Key[] = ["usedAs", "action"];
+
 /**
  * Puts what the user says into one column of some rows: a use, a type, an action. It is theirs from then on.
  *
- * Rows that hold another value typed by the user are asked about.
+ * A use or an action holds for the same part in other lists too. Rows that hold another value typed by the user are asked about.
  *
  * @param what How the step is called: "the use Plate load".
  */
 export function sayStep(book: Book, rows: readonly ViewRow<Parts>[], key: Key, written: Written, what: string): Step {
   const { parts } = book;
-  const changed = rows.filter(({ values }) => String(values[key] ?? "") !== String(written ?? ""));
+  const all = OF_THE_PART.includes(key) ? withOtherRows(book, rows) : rows;
+  const changed = all.filter(({ values }) => String(values[key] ?? "") !== String(written ?? ""));
   if (!parts || changed.length === 0) return nothingToDo("Nothing changes");
   const patches = changed.map(({ at }) => ({ at, cells: { [key]: written } as RowCells<Parts> }));
-  const names = changed.length === 1 ? (changed[0]!.values.designator ?? "the row") : counted(changed.length, "row");
+  const names = rows.length === 1 ? (rows[0]!.values.designator ?? "the row") : counted(changed.length, "row");
   return {
     name: `Give ${names} ${what}`,
     changes: patchRows(parts, patches),
     overwrites: changed.filter((row) => isTheirs(row, key)).map((row) => overwriteOf(book, row, key, written)),
     notes: [],
   };
+}
+
+/** Takes back what the user typed over in a row: our own answer stands there again, and at the same part's other rows. */
+export function unsayStep(book: Book, row: ViewRow<Parts>, key: Key): Step {
+  const rows = OF_THE_PART.includes(key) ? withOtherRows(book, [row]) : [row];
+  const steps = rows.filter((each) => isTheirs(each, key)).map(({ at }) => takeBackStep(book, at, [key]));
+  const [first] = steps;
+  return first
+    ? { ...first, changes: steps.flatMap(({ changes }) => changes) }
+    : nothingToDo("Nothing here is typed over");
 }
 
 function overwriteOf(book: Book, row: ViewRow<Parts>, key: Key, written: Written): Overwrite {

@@ -1,5 +1,6 @@
 import { type PartsRow, spokenFor } from "../core/index.js";
 import { type Book, valuesOf } from "./book.js";
+import { isTheirs } from "./fill.js";
 
 /** How far the job is: what each screen's count counts. */
 export type Overview = {
@@ -27,12 +28,22 @@ export const isOrdered = (book: Book, row: PartsRow): boolean =>
       (line.state === "on the way" || line.state === "came") && (line.forWhom ?? "").split(" ").includes(row.id ?? ""),
   );
 
-/** The ids of parts that stand in two lists of their set and are bought by their other row. */
+/** The ids of rows whose part stands in another list of its set too, and is counted, bought and fitted by its row there. */
 export const boughtByOther = (book: Book): ReadonlySet<string> =>
   spokenFor(valuesOf(book.parts), {
+    said: isSaid(book),
     bought: isBought,
     settled: (row) => row.fitted !== null || (row.came ?? 0) > 0 || isOrdered(book, row),
   });
+
+/** Which rows have an action that the user typed. */
+function isSaid(book: Book): (row: PartsRow) => boolean {
+  const rowOf = new Map((book.parts?.rows ?? []).map((row) => [row.values, row]));
+  return (values) => {
+    const row = rowOf.get(values);
+    return row !== undefined && isTheirs(row, "action");
+  };
+}
 
 /** True for a part that the bench has still to read. */
 export const isToRead = (row: PartsRow): boolean =>
@@ -46,12 +57,12 @@ export const isToDecide = (row: PartsRow): boolean => row.action === "ask" || ro
 /** True for a part that is in the hand and not yet in the set. */
 export const isToFit = (row: PartsRow): boolean => isBought(row) && row.fitted === null && (row.came ?? 0) > 0;
 
-/** Counts over all sets, or over one. */
+/** Counts over all sets, or over one; a part that stands in two lists of its set counts once. */
 export function overviewOf(book: Book, short: string | null = null): Overview {
   const ofSet = <R extends { readonly project: string | null }>(rows: readonly R[]) =>
     rows.filter((row) => short === null || row.project === short);
-  const parts = ofSet(valuesOf(book.parts));
   const byOther = boughtByOther(book);
+  const parts = ofSet(valuesOf(book.parts)).filter(({ id }) => !byOther.has(id ?? ""));
   const count = (fits: (row: PartsRow) => boolean) => parts.filter(fits).length;
   return {
     parts: parts.length,
@@ -61,7 +72,7 @@ export function overviewOf(book: Book, short: string | null = null): Overview {
     unclear: ofSet(valuesOf(book.lines)).filter((line) => line.became === "unclear").length,
     toDecide: count(isToDecide),
     toRead: count(isToRead),
-    toFind: count((row) => isBought(row) && row.offer === null && row.fitted === null && !byOther.has(row.id ?? "")),
+    toFind: count((row) => isBought(row) && row.offer === null && row.fitted === null),
     onTheWay: valuesOf(book.order).filter((line) => line.state === "on the way").length,
     toFit: count(isToFit),
   };

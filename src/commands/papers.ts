@@ -1,6 +1,7 @@
 import { CAUTIONS, type PartsRow, type ProjectsRow, SET_CAUTIONS } from "../core/index.js";
-import { type Book, valuesOf } from "./book.js";
+import type { Book } from "./book.js";
 import { cautionsOf } from "./fit.js";
+import { nameInLists, partsOnce } from "./once.js";
 import { isBought } from "./overview.js";
 
 /** A printed sheet before it is laid out: heads and rows of text, and lines above them. */
@@ -105,10 +106,11 @@ export const PAPERS: readonly Made[] = [
   },
 ];
 
-/** One paper of a set: the stops of the set stand above it, whatever the paper is. */
+/** One paper of a set, a part that stands in two lists once; the stops of the set stand above it, whatever the paper is. */
 export function paperOf(book: Book, set: ProjectsRow | null, id: string): PaperContent & { readonly title: string } {
   const made = PAPERS.find((paper) => paper.id === id) ?? PAPERS[0]!;
-  const rows = valuesOf(book.parts).filter((row) => set === null || row.project === set.short);
+  const own = partsOnce(book).filter(({ values }) => set === null || values.project === set.short);
+  const rows = own.map((row) => ({ ...row.values, designator: nameInLists(book, row) || null }));
   const content = made.of(rows);
   return {
     ...content,

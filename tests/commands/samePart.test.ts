@@ -1,8 +1,10 @@
 import { beforeAll, expect, test } from "vitest";
-import { openBook } from "../../src/commands/book.js";
+import { openBook, valuesOf } from "../../src/commands/book.js";
 import { bringInListStep } from "../../src/commands/bringInList.js";
+import { sayStep, unsayStep } from "../../src/commands/decideRows.js";
 import { wantsOf } from "../../src/commands/orderBook.js";
 import { overviewOf } from "../../src/commands/overview.js";
+import { paperOf } from "../../src/commands/papers.js";
 import { doStep } from "../../src/commands/step.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import { Model } from "../../src/hosts/library.js";
@@ -13,22 +15,53 @@ beforeAll(async () => {
   await registerFromSources();
 });
 
-test("a part written down as the same as another row's is ordered once", async () => {
-  const { host } = embeddedWorkbook(new Model());
+/** A list whose first two parts are one: the second row names the first. */
+async function paired() {
+  const { host, model } = embeddedWorkbook(new Model());
   await doStep(host, bringInListStep(await openBook(host), LIST, TARGET));
   const { parts } = await openBook(host);
   const write = (key: "sameAs" | "action", at: number, text: string) =>
     host.write([{ kind: "cells", sheet: "Parts", row: at, column: parts!.places[key]!, cells: [[text]] }], "typed");
   const [one, other] = parts!.rows;
-  await write("action", one!.at, "replace");
-  await write("action", other!.at, "replace");
+  return {
+    host,
+    model,
+    write,
+    at: [one!.at, other!.at] as const,
+    join: () => write("sameAs", other!.at, one!.values.id!),
+  };
+}
+
+test("a part written down as the same as another row's is ordered and counted once", async () => {
+  const { host, write, at, join } = await paired();
+  for (const each of at) await write("action", each, "replace");
   const before = await openBook(host);
-  await write("sameAs", other!.at, one!.values.id!);
+  await join();
   const after = await openBook(host);
   const askers = (book: typeof before) => {
     const { demands, notAsked } = wantsOf(book);
     return new Set([...demands.map(({ part }) => part), ...notAsked.map(({ row }) => row.id)]);
   };
   expect(askers(before).size - askers(after).size).toBe(1);
-  expect(overviewOf(before).toFind - overviewOf(after).toFind).toBe(1);
+  for (const count of ["parts", "decided", "toFind"] as const)
+    expect([count, overviewOf(before)[count] - overviewOf(after)[count]]).toEqual([count, 1]);
+  expect(paperOf(before, null, "fit").rows.length - paperOf(after, null, "fit").rows.length).toBe(1);
+});
+
+test("what the user says at one of its rows holds at the other, and is taken back at both", async () => {
+  const { host, join } = await paired();
+  await join();
+  const book = await openBook(host);
+  await doStep(host, sayStep(book, [book.parts!.rows[1]!], "action", "keep", "the action keep"));
+  const said = await openBook(host);
+  expect(valuesOf(said.parts).map(({ action }) => action)).toEqual(["keep", "keep", "replace"]);
+  await doStep(host, unsayStep(said, said.parts!.rows[0]!, "action"));
+  expect(valuesOf((await openBook(host)).parts).map(({ action }) => action)).toEqual(["test", "test", "replace"]);
+});
+
+test("papers name the part by both its lists", async () => {
+  const { host, join } = await paired();
+  await join();
+  const { rows } = paperOf(await openBook(host), null, "report");
+  expect(rows.map(([part]) => part)).toEqual(["Power R1 (R1 in factory list)", "Sound C1"]);
 });

@@ -1,29 +1,36 @@
 import type { PartsRow } from "../present/sheets/parts.js";
 
-/** What a row says of its own buying. */
-type Buying = {
-  /** True where the row's part is to be bought. */
-  readonly bought: (row: PartsRow) => boolean;
+/** What is known of a row when one of several has to stand for a part. */
+export type Standing = {
   /** True where the row's part is on the way, in hand or fitted. */
   readonly settled: (row: PartsRow) => boolean;
+  /** True where the user said what becomes of the part. */
+  readonly said: (row: PartsRow) => boolean;
+  /** True where the row's part is to be bought. */
+  readonly bought: (row: PartsRow) => boolean;
 };
 
 /**
- * Rows that another row speaks for: two lists of one set name the same part, and it is bought once.
+ * Rows that another row stands for: two lists of one set name the same part, and it is counted and bought once.
  *
- * A row says so in its "same part as", with the other row's id. Of such rows one is asked for: none when one of them is on
- * the way, in hand or fitted; otherwise the one to be bought that asks the most volts, then watts,
- * then the one that another names.
+ * A row says so in its "same part as", with the other row's id. Of such rows one stands for all: one that is on the way, in
+ * hand or fitted; else one of which the user said what becomes of it; else the one to be bought that asks the most volts,
+ * then watts; else the first.
  *
- * @returns The ids of the rows that ask for nothing of their own.
+ * @returns The ids of the rows that are not counted.
  */
-export function spokenFor(rows: readonly PartsRow[], { bought, settled }: Buying): ReadonlySet<string> {
+export function spokenFor(rows: readonly PartsRow[], standing: Standing): ReadonlySet<string> {
   return new Set(
-    groupsOf(rows).flatMap((group) => {
-      const speaker = group.find(settled) ?? group.filter(bought).reduce<PartsRow | undefined>(safer, undefined);
-      return speaker ? group.flatMap((row) => (row === speaker || row.id === null ? [] : [row.id])) : [];
+    samePartGroups(rows).flatMap((group) => {
+      const speaker = speakerOf(group, standing);
+      return group.flatMap((row) => (row === speaker || row.id === null ? [] : [row.id]));
     }),
   );
+}
+
+function speakerOf(group: readonly PartsRow[], { settled, said, bought }: Standing): PartsRow {
+  const safest = (rows: readonly PartsRow[]) => rows.reduce<PartsRow | undefined>(safer, undefined);
+  return group.find(settled) ?? safest(group.filter(said)) ?? safest(group.filter(bought)) ?? group[0]!;
 }
 
 function safer(best: PartsRow | undefined, row: PartsRow): PartsRow {
@@ -32,12 +39,17 @@ function safer(best: PartsRow | undefined, row: PartsRow): PartsRow {
   return lead > 0 ? row : best;
 }
 
-/** Rows of one set that are one part; an id that no row of the set has joins nothing. */
-function groupsOf(rows: readonly PartsRow[]): readonly (readonly PartsRow[])[] {
+/**
+ * Rows of one set that are one part, two and more together, in the order of the sheet; an id that no row of the set has joins
+ * nothing.
+ */
+export function samePartGroups(rows: readonly PartsRow[]): readonly (readonly PartsRow[])[] {
+  const naming = rows.filter(({ sameAs }) => sameAs !== null);
+  if (naming.length === 0) return [];
   const groupOf = new Map(rows.map((row) => [row, [row]]));
   const byId = new Map(rows.map((row) => [row.id, row]));
-  for (const row of rows) {
-    const named = row.sameAs === null ? undefined : byId.get(row.sameAs.trim());
+  for (const row of naming) {
+    const named = byId.get(row.sameAs!.trim());
     if (!named || named.project !== row.project) continue;
     const [one, other] = [groupOf.get(named)!, groupOf.get(row)!];
     if (one === other) continue;

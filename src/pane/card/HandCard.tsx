@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { rulesOf } from "../../commands/book.js";
-import { sayStep } from "../../commands/decideRows.js";
-import { takeBackStep, theirCells } from "../../commands/fill.js";
+import { sayStep, unsayStep } from "../../commands/decideRows.js";
+import { theirCells } from "../../commands/fill.js";
 import { fittedStep, openStops, tickStopStep } from "../../commands/fit.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { PARTS_SHEET, workOut } from "../../core/index.js";
@@ -74,7 +74,7 @@ function TypedOver({ row }: { row: PartRow }) {
           <span>
             {PARTS_SHEET.columns[key].head}: {String(row.values[key])}; the rules say {String(ruled[key] ?? "nothing")}
           </span>
-          <StepButton step={takeBackStep(book, row.at, [key])} label="Take back" />
+          <StepButton step={unsayStep(book, row, key)} label="Take back" />
         </Row>
       ))}
     </Stack>

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { rulesOf } from "../../commands/book.js";
 import { sayStep } from "../../commands/decideRows.js";
 import { fillStep, rowsToFill } from "../../commands/fill.js";
+import { partsOnce } from "../../commands/once.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { isToDecide } from "../../commands/overview.js";
 import type { PARTS_SHEET } from "../../core/index.js";
@@ -28,7 +29,9 @@ export function PartsScreen({ go }: ScreenProps) {
     );
   }
   const short = setInHand(bench)?.short ?? null;
-  const waiting = parts.rows.filter(({ values }) => isToDecide(values) && (short === null || values.project === short));
+  const waiting = partsOnce(bench.book).filter(
+    ({ values }) => isToDecide(values) && (short === null || values.project === short),
+  );
   const row = rowInHand(bench);
   const open = rowsToFill(parts);
   return (

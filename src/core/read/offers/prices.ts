@@ -1,6 +1,7 @@
 import type { DecimalMark } from "../../quantity/notation/number.js";
 import { AMOUNT, amountOf } from "./amounts.js";
 import { fold } from "./fold.js";
+import { remembering } from "./remember.js";
 
 /**
  * A price as printed: from how many on it holds, the amount, and for how many pieces the amount is.
@@ -35,7 +36,14 @@ export function countsInFigures(text: string): string {
  *
  * @example pricesIn("$0.60 ea, 10 for $5.00", "point") // [{ from: 1, amount: 0.6, for: 1 }, { from: 10, amount: 5, for: 10 }]
  */
-export function pricesIn(cell: string, mark: DecimalMark): PrintedPrice[] {
+export const pricesIn = (cell: string, mark: DecimalMark): readonly PrintedPrice[] => PRICES_IN[mark](cell);
+
+const PRICES_IN: Readonly<Record<DecimalMark, (cell: string) => readonly PrintedPrice[]>> = {
+  point: remembering((cell) => pricesOf(cell, "point")),
+  comma: remembering((cell) => pricesOf(cell, "comma")),
+};
+
+function pricesOf(cell: string, mark: DecimalMark): PrintedPrice[] {
   const text = countsInFigures(fold(cell));
   const prices: PrintedPrice[] = [];
   for (const { groups } of text.matchAll(PRICE[mark])) {

@@ -1,11 +1,13 @@
 import type { Offer } from "../../offer.js";
 import type { Kind } from "../../part.js";
+import type { ColumnField } from "./columnWords.js";
 import { countOf } from "./counts.js";
 import { type DescribedPart, describedPart, type ListHints } from "./describedPart.js";
 import type { OfferMapping } from "./offerColumn.js";
 import { packIn } from "./packs.js";
 import { noOfferBecause } from "./refusals.js";
 import { hasSwitch, isNewOldStock, measuredIn, sizeIn, taperIn } from "./remarks.js";
+import { onceFor } from "./remember.js";
 import type { RowTexts } from "./rowTexts.js";
 import { supplyOf } from "./supply.js";
 import { tradeOf } from "./trade.js";
@@ -38,11 +40,36 @@ export function readOffer(texts: RowTexts, row: number, list: ListContext): Offe
   const { pack, rest } = packIn(description);
   const counted =
     mapping.columns.some(({ field }) => field === "stock") || list.isPriced ? { stock: null, rest } : countOf(rest);
-  const part = describedPart(counted.rest, texts, hints);
+  const part = describedOnce(keyOf(counted.rest, texts, hints), () => describedPart(counted.rest, texts, hints));
   const missing = lacking(part);
   if (missing) return { reason: missing };
   const stock = counted.stock === null ? [] : [String(counted.stock)];
   return { offer: offerOf({ texts, row, list, part, description, pack, stock }) };
+}
+
+/** The columns that tell what part a row describes; stock numbers, prices and supply differ where it is the same. */
+const OF_PART: readonly ColumnField[] = [
+  ...([
+    "kind",
+    "value",
+    "value unit",
+    "resistance",
+    "capacitance",
+    "inductance",
+    "tolerance",
+    "watts",
+    "volts",
+  ] as const),
+  ...(["volts ac", "technology", "safety class", "temperature coefficient", "body", "description"] as const),
+];
+
+/** Rows that describe the same part are read once: in a long list most of them come several times. */
+const describedOnce = onceFor<DescribedPart>(60_000);
+
+function keyOf(description: string, texts: RowTexts, { mark, capitalM, headingKind }: ListHints): string {
+  let key = `${mark}\n${capitalM}\n${headingKind}\n${description}`;
+  for (const { column, text } of texts.of(...OF_PART)) key += `\n${column.field}\n${column.unit}\n${text}`;
+  return key;
 }
 
 const technical = (texts: RowTexts) => texts.joined("value", "resistance", "capacitance", "inductance");

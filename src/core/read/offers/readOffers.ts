@@ -20,6 +20,8 @@ export type OffersRead = {
   readonly mapping: OfferMapping;
 };
 
+const M_MEANS_THOUSAND = /\bm\b[^.;]{0,40}\b(thousand|tausend|mille|duizend|1000|kilo)/;
+
 const HEADING_LETTERS: Readonly<Record<string, Kind>> = { R: "resistor", C: "capacitor", L: "inductor" };
 
 /** Whose list it is, and how it is laid out where the user has said so (else it is guessed). */
@@ -36,35 +38,52 @@ export type ReadOffersOptions = { readonly vendor?: string; readonly mapping?: O
  */
 export function readOffers(lines: readonly SourceLine[], options: ReadOffersOptions = {}): OffersRead {
   const mapping = options.mapping ?? guessMapping(lines);
-  const isHead = (line: SourceLine) => mapping.headLine !== null && line.number <= mapping.headLine;
-  const rows = lines.filter(
-    (line) => (!isHead(line) && line.text.trim() !== "") || (!isHead(line) && line.text !== ""),
-  );
-  const vendor = options.vendor ?? "";
-  const capitalM = capitalMOf(lines);
-  const isPriced = mapping.columns.some((column) => column.field === "price");
+  const sense = senseOf(lines, mapping, options.vendor ?? "");
   const offers: Offer[] = [];
   const refused: RefusedRow[] = [];
   const ids = new Set<string>();
   let headingKind: Kind | null = null;
-  for (const line of rows) {
-    const cells = cellsOf(line);
-    const texts = rowTexts(cells, mapping);
-    const refuse = (reason: string) => refused.push({ row: line.number, text: line.text, reason });
-    const filled = cells.filter((cell) => !saysNothing(cell));
-    if (filled.length === 0) {
-      refuse("an empty row");
-    } else if (isHeadingRow(texts, filled, mapping)) {
-      headingKind = headedKind(filled);
-      refuse("a heading or note");
-    } else {
-      const context: ListContext = { vendor, mapping, isPriced, hints: { mark: mapping.mark, capitalM, headingKind } };
-      const result = readOffer(texts, line.number, context);
-      if ("offer" in result) offers.push(withOwnId(result.offer, ids));
-      else refuse(result.reason);
-    }
+  for (const line of lines) {
+    if (!isRow(line, mapping)) continue;
+    const read = readRow(line, sense, headingKind);
+    headingKind = read.headingKind;
+    if (read.offer) offers.push(withOwnId(read.offer, ids));
+    else refused.push({ row: line.number, text: line.text, reason: read.reason });
   }
-  return { offers, refused, heads: lines.filter(isHead).map((line) => line.number), mapping };
+  const heads = lines.filter((line) => isHead(line, mapping)).map((line) => line.number);
+  return { offers, refused, heads, mapping };
+}
+
+/** What a list says as a whole: all that its rows are read by, beside the kind that a heading above them names. */
+export type ListSense = Omit<ListContext, "hints"> & { readonly capitalM: "thousand" | "million" | null };
+
+/** What a list says as a whole, its columns understood as a mapping says. */
+export function senseOf(lines: Iterable<SourceLine>, mapping: OfferMapping, vendor: string): ListSense {
+  const isPriced = mapping.columns.some((column) => column.field === "price");
+  return { vendor, mapping, isPriced, capitalM: capitalMOf(lines) };
+}
+
+const isHead = ({ number }: SourceLine, { headLine }: OfferMapping) => headLine !== null && number <= headLine;
+
+/** Whether a line is a row of the list: neither one down to the heads nor one without any character. */
+export const isRow = (line: SourceLine, mapping: OfferMapping): boolean => line.text !== "" && !isHead(line, mapping);
+
+/** What a row makes: an offer, or none and the reason; and the kind named by the last heading, for the rows below. */
+export type RowRead = { readonly headingKind: Kind | null } & (
+  | { readonly offer: Offer; readonly reason?: undefined }
+  | { readonly offer?: undefined; readonly reason: string }
+);
+
+/** One row of a list, by itself. @param headingKind The kind named by the last heading above it. */
+export function readRow(line: SourceLine, sense: ListSense, headingKind: Kind | null): RowRead {
+  const { mapping, capitalM } = sense;
+  const cells = cellsOf(line);
+  const texts = rowTexts(cells, mapping);
+  const filled = cells.filter((cell) => !saysNothing(cell));
+  if (filled.length === 0) return { headingKind, reason: "an empty row" };
+  if (isHeadingRow(texts, filled, mapping)) return { headingKind: headedKind(filled), reason: "a heading or note" };
+  const hints = { mark: mapping.mark, capitalM, headingKind };
+  return { headingKind, ...readOffer(texts, line.number, { ...sense, hints }) };
 }
 
 /** A number that a list prints twice names its later row too. */
@@ -96,13 +115,13 @@ function isHeadingRow(texts: RowTexts, filled: readonly string[], { columns }: O
  *
  * Open means that each value with a bare M is asked about.
  */
-function capitalMOf(lines: readonly SourceLine[]): "thousand" | "million" | null {
-  const texts = lines.map((line) => line.text);
-  const note = texts
-    .map(fold)
-    .find((text) => /\bm\b[^.;]{0,40}\b(thousand|tausend|mille|duizend|1000|kilo)/.test(text));
-  if (note) return "thousand";
-  const uses = (pattern: RegExp) => texts.some((text) => pattern.test(text));
-  const hasK = uses(/\d\s?[kK](?:\d|\b|ohm|Ω)/);
-  return hasK || !uses(/\d\s?(?:meg|Meg|MEG)/) || !uses(/\d\s?M\b/) ? "million" : null;
+function capitalMOf(lines: Iterable<SourceLine>): "thousand" | "million" | null {
+  let [hasK, hasMeg, hasM] = [false, false, false];
+  for (const { text } of lines) {
+    if (/\bm\b/i.test(text) && M_MEANS_THOUSAND.test(fold(text))) return "thousand";
+    hasK ||= /\d\s?[kK](?:\d|\b|ohm|Ω)/.test(text);
+    hasMeg ||= /\d\s?(?:meg|Meg|MEG)/.test(text);
+    hasM ||= /\d\s?M\b/.test(text);
+  }
+  return hasK || !hasMeg || !hasM ? "million" : null;
 }

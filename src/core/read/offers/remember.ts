@@ -6,13 +6,19 @@ const MOST = 20_000;
  * At 20,000 texts it forgets them all and starts again, so that a long list costs no more memory than a short one.
  */
 export function remembering<T>(work: (text: string) => T): (text: string) => T {
+  const once = onceFor<T>(MOST);
+  return (text) => once(text, () => work(text));
+}
+
+/** Does a piece of work once for all keys alike; at so many keys it forgets them all. The key says all the work rests on. */
+export function onceFor<T>(most: number): (key: string, work: () => T) => T {
   const known = new Map<string, T>();
-  return (text) => {
-    const answer = known.get(text);
+  return (key, work) => {
+    const answer = known.get(key);
     if (answer !== undefined) return answer;
-    if (known.size >= MOST) known.clear();
-    const fresh = work(text);
-    known.set(text, fresh);
+    if (known.size >= most) known.clear();
+    const fresh = work();
+    known.set(key, fresh);
     return fresh;
   };
 }

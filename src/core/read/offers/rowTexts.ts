@@ -13,6 +13,8 @@ export type RowTexts = {
   readonly joined: (...fields: readonly ColumnField[]) => string;
 };
 
+const NONE: readonly FieldCell[] = [];
+
 /** The cells of a row by what their columns hold. */
 export function rowTexts(cells: readonly string[], { columns }: OfferMapping): RowTexts {
   const byField = new Map<ColumnField, FieldCell[]>();
@@ -23,13 +25,15 @@ export function rowTexts(cells: readonly string[], { columns }: OfferMapping): R
     if (known) known.push({ column, text });
     else byField.set(column.field, [{ column, text }]);
   }
-  const of = (...fields: readonly ColumnField[]) => fields.flatMap((field) => byField.get(field) ?? []);
+  const ofOne = (field: ColumnField) => byField.get(field) ?? NONE;
   return {
-    of,
-    first: (field) => of(field)[0]?.text ?? null,
-    joined: (...fields) =>
-      of(...fields)
-        .map(({ text }) => text)
-        .join("; "),
+    of: (...fields) => (fields.length === 1 ? ofOne(fields[0]!) : fields.flatMap(ofOne)),
+    first: (field) => ofOne(field)[0]?.text ?? null,
+    joined: (...fields) => {
+      let text = "";
+      for (const field of fields)
+        for (const cell of ofOne(field)) text = text === "" ? cell.text : `${text}; ${cell.text}`;
+      return text;
+    },
   };
 }

@@ -1,6 +1,7 @@
 import {
   DEFAULTS_IN_FORCE,
   DOCUMENTS_SHEET,
+  DRIFT_SHEET,
   LINES_SHEET,
   OFFERS_SHEET,
   ON_HAND_SHEET,
@@ -25,6 +26,7 @@ const BOOK_SHEETS = {
   parts: PARTS_SHEET,
   lines: LINES_SHEET,
   readings: READINGS_SHEET,
+  drift: DRIFT_SHEET,
   offers: OFFERS_SHEET,
   vendors: VENDORS_SHEET,
   onHand: ON_HAND_SHEET,

@@ -1,4 +1,12 @@
-import { headsOf, idsToGive, PARTS_SHEET, PROJECTS_SHEET, readFrom, type WorkedOut } from "../core/index.js";
+import {
+  headsOf,
+  idsToGive,
+  PARTS_SHEET,
+  type PartsRow,
+  PROJECTS_SHEET,
+  readFrom,
+  type WorkedOut,
+} from "../core/index.js";
 import type { Book } from "./book.js";
 import { answerFormula, LIVE_KEYS, rulesFormula } from "./liveFormula.js";
 import { targetOf, type View, type ViewRow } from "./openSheet.js";
@@ -20,6 +28,12 @@ export function isTheirs(row: ViewRow<Parts>, key: Key): boolean {
 /** The worked-out cells of a row that the user typed over. */
 export const theirCells = (row: ViewRow<Parts>): readonly (keyof WorkedOut)[] =>
   LIVE_KEYS.filter((key) => isTheirs(row, key));
+
+/** A row without our own answers, to be worked out anew; what the user typed over stays. */
+export function unanswered(row: ViewRow<Parts>): PartsRow {
+  const ours = LIVE_KEYS.filter((key) => !isTheirs(row, key)).map((key) => [key, null]);
+  return { ...row.values, ...Object.fromEntries(ours) };
+}
 
 const isEmpty = (row: ViewRow<Parts>, key: Key) => row.values[key] === null && row.formulas[key] === undefined;
 

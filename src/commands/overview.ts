@@ -45,6 +45,11 @@ function isSaid(book: Book): (row: PartsRow) => boolean {
   };
 }
 
+const NEVER_READ = ["tube", "lamp", "switch", "other"];
+
+/** True for a part that a meter can say something of: one with a value, or of a kind that is open or whole. */
+export const canBeRead = (row: PartsRow): boolean => row.value !== null || !NEVER_READ.includes(row.kind ?? "other");
+
 /** True for a part that the bench has still to read. */
 export const isToRead = (row: PartsRow): boolean =>
   (row.action === "test" || row.action === "lift") &&

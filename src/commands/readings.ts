@@ -1,50 +1,138 @@
-import { KINDS, type PARTS_SHEET, type PartsRow, READINGS_SHEET, readReading } from "../core/index.js";
-import type { Book } from "./book.js";
+import {
+  type IN_PLACE,
+  joinReadings,
+  kindNamed,
+  type PARTS_SHEET,
+  PartsError,
+  type PartsRow,
+  READINGS_SHEET,
+  type RulesInForce,
+  readReadings,
+  slipOf,
+  type TypedReading,
+  workOut,
+  writeValue,
+} from "../core/index.js";
+import { type Book, rulesOf } from "./book.js";
+import { unanswered } from "./fill.js";
 import type { ViewRow } from "./openSheet.js";
-import { nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows } from "./writeSheet.js";
+import { counted, nothingToDo, type Step } from "./step.js";
+import { addRows, patchRows, type RowCells } from "./writeSheet.js";
 
-/** A reading taken at the bench. `accuracy` is the meter's, as a ratio; `when` as the log shall say it. */
+type PartRow = ViewRow<typeof PARTS_SHEET>;
+
+/** What was read of one part. `accuracy` is the meter's, as a ratio; null leaves what the row says of it. */
 export type Taken = {
-  readonly text: string;
-  readonly inPlace: "in place" | "lifted";
+  readonly row: PartRow;
+  readonly readings: readonly TypedReading[];
+  readonly inPlace: (typeof IN_PLACE)[number];
   readonly accuracy: number | null;
-  readonly when: string;
+  readonly remark: string | null;
 };
 
-const kindOf = (row: PartsRow) => KINDS.find((kind) => kind === row.kind) ?? "other";
+/** What a row of Parts says with a reading in it. */
+export type Told = Pick<PartsRow, "reading" | "inPlace" | "accuracy" | "verdict" | "action" | "newValue">;
+
+/** The readings that a row holds and that a new one joins: those taken the same way. */
+function knownOf({ reading, inPlace, value, kind }: PartsRow, wanted: Taken["inPlace"]): readonly TypedReading[] {
+  if (reading === null || (inPlace ?? "in place") !== wanted) return [];
+  try {
+    return readReadings(reading, value, kindNamed(kind));
+  } catch (error) {
+    if (error instanceof PartsError) return [];
+    throw error;
+  }
+}
 
 /**
- * Logs a reading: the log in Readings gets a row, and Parts shows it as the last.
+ * What a row of Parts will say of a reading, before it is written.
  *
- * @param verdict What the reading says, as shown before Enter.
- * @throws PartsError "unreadable" where the text is no reading.
+ * A reading of another quantity, taken the same way, stays beside it: a capacitor's leakage beside its capacitance.
+ *
+ * @throws PartsError where a figure of the row cannot be read.
  */
-export function logReadingStep(
-  book: Book,
-  row: ViewRow<typeof PARTS_SHEET>,
-  taken: Taken,
-  verdict: string | null,
-): Step {
-  if (!book.parts) return nothingToDo("There are no parts yet");
-  const { id, designator, value } = row.values;
-  const read = readReading(taken.text, value, kindOf(row.values));
-  const { inPlace, accuracy, when } = taken;
-  const cells = { reading: read.text, inPlace, ...(accuracy === null ? {} : { accuracy }) };
-  const log = { when, id, designator, reading: read.text, size: read.value, inPlace, accuracy, verdict };
+export function tellsOf({ row, readings, inPlace, accuracy }: Taken, inForce: RulesInForce): Told {
+  const read = {
+    reading: joinReadings(knownOf(row.values, inPlace), readings),
+    inPlace,
+    accuracy: accuracy ?? row.values.accuracy,
+  };
+  const { verdict, action, newValue } = workOut({ ...unanswered(row), ...read }, inForce);
+  return { ...read, verdict, action, newValue };
+}
+
+/** What a bare figure may have been meant as, where the printed unit puts it far off; as text, else null. */
+export function slipText({ row: { values }, readings }: Taken): string | null {
+  const slips = readings.map((read) => slipOf(read, values.size ?? 0));
+  const slip = slips.find((each) => each !== null) ?? null;
+  return slip === null ? null : `If you mean ${writeValue(slip, kindNamed(values.kind))}, write its unit.`;
+}
+
+type Logged = {
+  readonly taken: Taken;
+  readonly cells: RowCells<typeof PARTS_SHEET>;
+  readonly verdict: string | null;
+};
+
+/** Each reading in turn, so that a part read twice in one go joins its own first reading. */
+function logged(book: Book, all: readonly Taken[]): readonly Logged[] {
+  const asRead = new Map<number, PartsRow>();
+  return all.map((taken) => {
+    const { at, values } = taken.row;
+    const row = { ...taken.row, values: asRead.get(at) ?? values };
+    const { reading, inPlace, accuracy, verdict } = tellsOf({ ...taken, row }, rulesOf(book, values.project));
+    asRead.set(at, { ...row.values, reading, inPlace, accuracy });
+    const cells = { reading, inPlace, ...(accuracy === null ? {} : { accuracy }) };
+    return { taken, cells: { ...cells, lifted: inPlace === "lifted" ? "yes" : null }, verdict };
+  });
+}
+
+/** The rows of the log for what was read of one part: one for each quantity. */
+const logRows = (when: string, { taken, verdict }: Logged): readonly RowCells<typeof READINGS_SHEET>[] =>
+  taken.readings.map(({ text, value }) => {
+    const { id, designator } = taken.row.values;
+    const { inPlace, accuracy, remark } = taken;
+    return { when, id, designator, reading: text, size: value, inPlace, accuracy, verdict, remark };
+  });
+
+/**
+ * Logs readings: the log in Readings gets a row for each, and Parts shows the last of each part. One undo takes all back.
+ *
+ * @param when As the log shall say it.
+ * @throws PartsError where a figure of a row cannot be read.
+ */
+export function logReadingsStep(book: Book, all: readonly Taken[], when: string): Step {
+  if (!book.parts || all.length === 0) return nothingToDo("There is nothing to log");
+  const done = logged(book, all);
+  const lifted = [
+    ...new Set(all.filter(({ inPlace }) => inPlace === "lifted").map(({ row }) => row.values.designator)),
+  ];
   return {
-    name: `Log ${designator} ${read.text} ${inPlace}`,
+    name: nameOf(all),
     changes: [
-      ...patchRows(book.parts, [{ at: row.at, cells: { ...cells, lifted: inPlace === "lifted" ? "yes" : null } }]),
-      ...addRows(book.readings, READINGS_SHEET, [log]),
+      ...patchRows(
+        book.parts,
+        done.map(({ taken, cells }) => ({ at: taken.row.at, cells })),
+      ),
+      ...addRows(
+        book.readings,
+        READINGS_SHEET,
+        done.flatMap((each) => logRows(when, each)),
+      ),
     ],
     overwrites: [],
-    notes: inPlace === "lifted" ? [`${designator} has a lead lifted until you say it is back.`] : [],
+    notes: lifted.length > 0 ? [`${lifted.join(", ")}: a lead is lifted until you say it is back.`] : [],
   };
 }
 
+function nameOf(all: readonly Taken[]): string {
+  const [only, ...others] = all;
+  if (!only || others.length > 0) return `Log ${counted(all.length, "reading")}`;
+  return `Log ${only.row.values.designator} ${joinReadings([], only.readings)} ${only.inPlace}`;
+}
+
 /** Says that the lifted leads of these rows are back. */
-export function leadsBackStep(book: Book, rows: readonly ViewRow<typeof PARTS_SHEET>[]): Step {
+export function leadsBackStep(book: Book, rows: readonly PartRow[]): Step {
   if (!book.parts || rows.length === 0) return nothingToDo("No lead is lifted");
   const names = rows.map((row) => row.values.designator).join(", ");
   const changes = patchRows(

@@ -18,6 +18,9 @@ export const KINDS = [
 ] as const;
 export type Kind = (typeof KINDS)[number];
 
+/** The kind that a cell names; "other" for an empty cell or any other word. @example kindNamed("resistor") // "resistor" */
+export const kindNamed = (word: string | null): Kind => KINDS.find((kind) => kind === word) ?? "other";
+
 /** How a resistor is built, in the words of lists and catalogues. */
 export type Construction = "composition" | "film" | "metal-film" | "metal-oxide" | "carbon-film" | "wirewound";
 

@@ -1,4 +1,5 @@
 import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import { driftText } from "../measure/drift.js";
 import type { Verdict } from "../measure/verdict.js";
 import type { Part } from "../part.js";
 import type { Action, Settings } from "../rule.js";
@@ -6,7 +7,7 @@ import { BLOCKING_PROOF, CLASS_TESTS, PROOFS, type Proof } from "../rules/classT
 import type { RuleFor } from "../rules/ruleFor.js";
 import { cautionsOf, type SetFacts } from "./cautionsOf.js";
 import type { Decision } from "./decision.js";
-import { driftText, judge, readingText } from "./judge.js";
+import { judge, readingText } from "./judge.js";
 import type { Finding, Judged, Reading } from "./reading.js";
 import type { GivenLimits } from "./readingLimits.js";
 

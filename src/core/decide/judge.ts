@@ -13,22 +13,22 @@ const METER_END_OHMS = 20e6;
 /** Less than this is nothing on any meter. */
 const LEAST_WRITTEN = 1e-12;
 
+/** Where so little is no short. */
+const NEARLY_NONE: Readonly<Partial<Record<Reading["quantity"], string>>> = {
+  leakage: "no leakage",
+  capacitance: "open, no capacitance",
+};
+
 const NOTHING: Verdict = "says nothing in place";
 
 /** The quantities whose distance from the printed value is a drift. */
 const VALUES: readonly string[] = ["resistance", "capacitance", "inductance"];
 
-/** A drift in percent with its sign. @example driftText(0.3021) // "+30 %" */
-export function driftText(ratio: number): string {
-  const percent = Number((Math.abs(ratio) * 100).toPrecision(2));
-  return `${ratio < 0 ? "−" : "+"}${figures(percent)} %`;
-}
-
 /** A reading as a person says it. @example readingText({ quantity: "resistance", value: 612_000, ... }) // "612 k" */
 export function readingText({ quantity, value }: Reading): string {
   if (value === null) return `${quantity} that will not settle`;
-  if (value === Number.POSITIVE_INFINITY) return "open";
-  if (value < LEAST_WRITTEN) return quantity === "leakage" ? "no leakage" : "a short";
+  if (value === Number.POSITIVE_INFINITY) return quantity === "insulation" ? "insulation past the meter's end" : "open";
+  if (value < LEAST_WRITTEN) return NEARLY_NONE[quantity] ?? "a short";
   if (quantity === "capacitance") return writeValue(value, "capacitor");
   if (quantity === "leakage") return `${figures(Number((value * 1e6).toPrecision(3)))} µA`;
   const text = writeValue(value, "resistor");

@@ -93,6 +93,9 @@ function leakLimit({ part, rule, given, ...rest }: LimitSources): number | null 
   return volts / insulationLimit({ part, rule, given, ...rest });
 }
 
+/** Of a coil or a tube the printed figure is no resistance. */
+const hasOhms = ({ kind }: Part) => kind === "resistor" || kind === "potentiometer" || kind === "thermistor";
+
 /** The limits a reading is held to; null where nothing in list, rules or settings says one. */
 export function readingLimits(reading: Reading, from: LimitSources): Span | null {
   const nominal = from.part.value?.value ?? null;
@@ -109,7 +112,7 @@ export function readingLimits(reading: Reading, from: LimitSources): Span | null
       : UP_TO(TIMES_NEW * esrLimit({ farads: nominal, hertz: 120, dissipation: NEW_LOSS }));
   }
   if (nominal === null) return from.part.span;
-  if (quantity === "resistance") return windowOf(nominal, driftAllowed(from));
+  if (quantity === "resistance") return hasOhms(from.part) ? windowOf(nominal, driftAllowed(from)) : null;
   const marked = from.part.tolerance?.value ?? { minus: 0.2, plus: 0.2 };
   const wet = from.rule.ladder === "elec_V";
   return windowOf(nominal, wet ? { ...marked, minus: Math.max(marked.minus, WET_MINUS) } : marked);

@@ -6,7 +6,7 @@ import type { Decision } from "../decide/decision.js";
 import type { Finding, Reading } from "../decide/reading.js";
 import type { Part } from "../part.js";
 import { partOfRow } from "../present/partRow.js";
-import { readReading } from "../present/readingText.js";
+import { readReadings, type TypedReading } from "../present/readingText.js";
 import type { PartsRow } from "../present/sheets/parts.js";
 import { readValue } from "../quantity/readValue.js";
 import { writeTolerance } from "../quantity/tolerance.js";
@@ -77,14 +77,24 @@ function roomOf({ roomLength, roomDiameter }: PartsRow): Ratings["room"] {
 
 /** What the row says of its place and of the bench, as the stages take it. */
 export function evidenceOf(row: PartsRow, inForce: RulesInForce): Evidence {
-  const readings = row.reading === null ? [] : [benchReading(row, partOfRow(row, inForce.rules))];
+  const readings = row.reading === null ? [] : benchReadings(row, row.reading, partOfRow(row, inForce.rules).kind);
   return { place: placeOf(row), readings };
 }
 
-function benchReading(row: PartsRow, part: Part): Reading {
-  const { state, measured, value } = readReading(row.reading ?? "", row.value, part.kind);
-  const states = { value, open: Number.POSITIVE_INFINITY, short: 0, unsteady: null };
-  return { quantity: measured, value: states[state], inPlace: row.inPlace !== "lifted", accuracy: row.accuracy };
+function benchReadings(row: PartsRow, cell: string, kind: Part["kind"]): readonly Reading[] {
+  const { inPlace, accuracy } = row;
+  return readReadings(cell, row.value, kind).map((read) => ({
+    quantity: read.measured,
+    value: measuredValue(read),
+    inPlace: inPlace !== "lifted",
+    accuracy,
+  }));
+}
+
+/** Open has no end of ohms, but no capacitance at all. */
+function measuredValue({ state, measured, value }: TypedReading): number | null {
+  const open = measured === "capacitance" ? 0 : Number.POSITIVE_INFINITY;
+  return { value, open, short: 0, unsteady: null }[state];
 }
 
 /**

@@ -1,4 +1,5 @@
 import { PartsError } from "../problem.js";
+import { figures } from "../quantity/figures.js";
 
 /**
  * How far a reading lies from the nominal value, as a ratio: 612 k read on a 470 k part is +0.30.
@@ -11,6 +12,16 @@ export function drift(part: { readonly nominal: number; readonly reading: number
     throw new PartsError("out-of-range", part.nominal, "A nominal value lies above zero.");
   }
   return part.reading / part.nominal - 1;
+}
+
+/** From here on a drift is told as so many times the value: hardly a drift any more, and no percentage that one can picture. */
+const TIMES_FROM = 9;
+
+/** A drift in percent with its sign, to two figures; from ten times the value on, how many times. @example driftText(0.3021) // "+30 %" */
+export function driftText(ratio: number): string {
+  if (ratio >= TIMES_FROM) return `${figures(Number((ratio + 1).toPrecision(2)))} times`;
+  const percent = Number((Math.abs(ratio) * 100).toPrecision(2));
+  return percent === 0 ? "0 %" : `${ratio < 0 ? "−" : "+"}${figures(percent)} %`;
 }
 
 /** How the drift of many parts looks: how many, the one in the middle, how many beyond their limit. */

@@ -1,6 +1,6 @@
 import type { Cell } from "../table.js";
 import { likeness, type Sheet } from "./sheet.js";
-import { DOCUMENTS_SHEET, LINES_SHEET, PROJECTS_SHEET, READINGS_SHEET } from "./sheets/papers.js";
+import { DOCUMENTS_SHEET, DRIFT_SHEET, LINES_SHEET, PROJECTS_SHEET, READINGS_SHEET } from "./sheets/papers.js";
 import { PARTS_SHEET } from "./sheets/parts.js";
 import { RULES_SHEET, SETTINGS_SHEET } from "./sheets/rulebook.js";
 import { OFFERS_SHEET, ON_HAND_SHEET, ORDER_SHEET, VENDORS_SHEET } from "./sheets/shop.js";
@@ -12,6 +12,7 @@ export const SHEETS: readonly Sheet[] = [
   PARTS_SHEET,
   LINES_SHEET,
   READINGS_SHEET,
+  DRIFT_SHEET,
   OFFERS_SHEET,
   VENDORS_SHEET,
   ON_HAND_SHEET,

@@ -1,5 +1,5 @@
 import type { Offer } from "../offer.js";
-import { KINDS, type Kind } from "../part.js";
+import { type Kind, kindNamed } from "../part.js";
 import { readTolerance, writeTolerance } from "../quantity/tolerance.js";
 import { readCanSections, writeCanSections } from "./canSections.js";
 import { readPrices, writePrices } from "./prices.js";
@@ -46,7 +46,7 @@ export const offerId = (vendor: string, stockNumber: string | null, row: number)
  * @throws PartsError "unreadable" where a figure can't be read.
  */
 export function offerOfRow(row: OffersRow | OnHandRow): Offer {
-  const kind: Kind = KINDS.find((each) => each === row.kind) ?? "other";
+  const kind: Kind = kindNamed(row.kind);
   const vendor = row.vendor ?? "";
   const span = readValueOrSpan(row.range, kind).span;
   const { stockNumber, watts, volts, voltsKind, safetyClass, temperatureCoefficient, taper, stock, currency } = row;

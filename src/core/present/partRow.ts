@@ -1,5 +1,5 @@
 import type { Fact } from "../fact.js";
-import { KINDS, type Kind, type Part } from "../part.js";
+import { type Kind, kindNamed, type Part } from "../part.js";
 import { readTolerance, writeTolerance } from "../quantity/tolerance.js";
 import type { Rule } from "../rule.js";
 import { readDetails, writeDetails } from "./details.js";
@@ -76,7 +76,7 @@ function originsOf(part: Part, row: PartsRow): Origin[] {
  */
 export function partOfRow(row: PartsRow, rules: readonly Rule[]): Part {
   const origins = new Map(readFrom(row.from, headsOf(PARTS_SHEET)).map((origin) => [origin.head, origin]));
-  const kind: Kind = KINDS.find((each) => each === row.kind) ?? "other";
+  const kind: Kind = kindNamed(row.kind);
   const known = <T>(key: keyof typeof columns, value: T | null): Fact<T> | null =>
     value === null ? null : factOf(value, String(row[key] ?? ""), origins.get(columns[key].head));
   const { value, span } = readValueOrSpan(row.value, kind);

@@ -2,7 +2,8 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 
 const useStyles = makeStyles({
   mark: { display: "inline-flex", alignItems: "center", gap: "6px", fontWeight: 600 },
-  drawing: { color: tokens.colorBrandForeground1, flexShrink: 0 },
+  /** The colour stands around the drawing: high contrast forces that of a box, never that of a drawing itself. */
+  drawing: { display: "inline-flex", color: tokens.colorBrandForeground1, flexShrink: 0 },
 });
 
 /** The shape of each action: keep an open circle, test a half, replace a full one, lift an arc, ask a question mark. */
@@ -29,9 +30,11 @@ export function ActionMark({ action }: { action: string | null }) {
   const styles = useStyles();
   return (
     <span className={styles.mark}>
-      <svg className={styles.drawing} width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
-        {SHAPES[action ?? "ask"]}
-      </svg>
+      <span className={styles.drawing}>
+        <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
+          {SHAPES[action ?? "ask"]}
+        </svg>
+      </span>
       {action ?? "not decided"}
     </span>
   );

@@ -4,6 +4,8 @@ import type { Caution } from "../../core/index.js";
 const useStyles = makeStyles({
   list: { display: "flex", flexDirection: "column", gap: "6px", margin: 0, padding: 0, listStyle: "none" },
   stop: { borderLeft: `4px solid ${tokens.colorStatusDangerBorder2}`, paddingLeft: "8px" },
+  /** A stop is read before it is ticked: its words are as dark as any. */
+  box: { "& label": { color: tokens.colorNeutralForeground1 } },
   look: { borderLeft: `4px solid ${tokens.colorStatusWarningBorder2}`, paddingLeft: "8px" },
   note: { borderLeft: `4px solid ${tokens.colorNeutralStroke1}`, paddingLeft: "8px" },
 });
@@ -28,6 +30,7 @@ export function Cautions(props: {
         <li key={caution.id} className={styles[caution.level]}>
           {caution.level === "stop" && props.onTick ? (
             <Checkbox
+              className={styles.box}
               checked={props.ticked?.includes(caution.id) ?? false}
               onChange={(_, { checked }) => props.onTick?.(caution.id, checked === true)}
               label={`Stop: ${caution.text}`}

@@ -1,65 +1,92 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
-import { driftSummary, type PartsRow, readReading } from "../../core/index.js";
-import { Stack } from "../kit/Stack.js";
+import { Field, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { useState } from "react";
+import { driftOf, driftStep } from "../../commands/drift.js";
+import { COUNTED_BY, type DriftRow, driftText } from "../../core/index.js";
+import { useBench } from "../bench.js";
+import { Quiet, Row, Stack } from "../kit/Stack.js";
+import { StepButton } from "../kit/StepButton.js";
 
 const useStyles = makeStyles({
   table: {
     borderCollapse: "collapse",
     width: "100%",
+    overflowWrap: "normal",
     "& th, & td": {
       textAlign: "left",
+      verticalAlign: "top",
       padding: "4px 6px 4px 0",
       borderBottom: `1px solid ${tokens.colorNeutralStroke3}`,
     },
   },
 });
 
-/** Beyond this a resistor counts as drifted here; the rules judge each part by its own limit. */
-const LIMIT = 0.2;
+const HEADS: Readonly<Record<(typeof COUNTED_BY)[number], string>> = {
+  value: "Value",
+  watts: "Watts",
+  section: "Section",
+};
 
-/** How far the resistors that were read have drifted: counts by section, never percentages of a few. */
-export function DriftTable({ rows }: { rows: readonly PartsRow[] }) {
-  const styles = useStyles();
-  const read = rows.flatMap(driftOf);
-  if (read.length === 0) return null;
-  const sections = [...new Set(read.map(({ section }) => section))];
+/** How far the resistors that were read have drifted: counts by value, watts or section, never percentages of a few. */
+export function DriftTable({ short }: { short: string | null }) {
+  const { book } = useBench();
+  const [by, setBy] = useState<(typeof COUNTED_BY)[number]>("value");
+  const rows = driftOf(book, short);
+  if (rows.length === 0) return null;
   return (
-    <Stack title="Drift so far" isCard>
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">Section</th>
-            <th scope="col">Read</th>
-            <th scope="col">Middle</th>
-            <th scope="col">Beyond 20 %</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sections.map((section) => {
-            const found = driftSummary(read.filter((each) => each.section === section))!;
-            return (
-              <tr key={section}>
-                <th scope="row">{section}</th>
-                <td>{found.count}</td>
-                <td>{`${found.median >= 0 ? "+" : ""}${Math.round(found.median * 100)} %`}</td>
-                <td>{found.beyond}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+    <Stack title="Drift of the resistors" isCard>
+      <Field label="Counted by">
+        <Select value={by} onChange={(_, { value }) => setBy(value as typeof by)}>
+          {COUNTED_BY.map((each) => (
+            <option key={each} value={each}>
+              {HEADS[each].toLowerCase()}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      <Counts by={HEADS[by]} rows={rows.filter((row) => row.by === by)} />
+      <Quiet>
+        Beyond is outside the limit of each part's rule. What reads low in place is counted as read only: its neighbours
+        lower it.
+      </Quiet>
+      <Row>
+        <StepButton step={driftStep(book)} />
+      </Row>
     </Stack>
   );
 }
 
-function driftOf(row: PartsRow) {
-  if (row.kind !== "resistor" || row.reading === null || row.size === null || row.size <= 0) return [];
-  try {
-    const { value } = readReading(row.reading, row.value, "resistor");
-    return value === null
-      ? []
-      : [{ nominal: row.size, reading: value, limit: LIMIT, section: row.section ?? "no section" }];
-  } catch {
-    return [];
-  }
+function Counts({ by, rows }: { by: string; rows: readonly DriftRow[] }) {
+  return (
+    <table className={useStyles().table}>
+      <thead>
+        <tr>
+          <th scope="col">{by}</th>
+          <th scope="col">Read</th>
+          <th scope="col">Middle</th>
+          <th scope="col">Beyond</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.group}>
+            <th scope="row">{row.group}</th>
+            <td>{row.read}</td>
+            <td>
+              {row.middle === null ? "" : driftText(row.middle)}
+              <div>{fromTo(row)}</div>
+            </td>
+            <td>
+              {row.beyond}
+              {row.open ? `, ${row.open} open` : ""}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function fromTo({ least, most }: DriftRow): string {
+  if (least === null || most === null || least === most) return "";
+  return `${driftText(least)} to ${driftText(most)}`;
 }

@@ -1,93 +1,120 @@
 import { Button, Field, Input, makeStyles, tokens } from "@fluentui/react-components";
-import { useRef, useState } from "react";
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { rulesOf } from "../../commands/book.js";
 import type { ViewRow } from "../../commands/openSheet.js";
-import { logReadingStep } from "../../commands/readings.js";
-import { KINDS, type PARTS_SHEET, readReading, workOut } from "../../core/index.js";
-import { useBench } from "../bench.js";
+import { logReadingsStep, slipText, type Taken, type Told, tellsOf } from "../../commands/readings.js";
+import { kindNamed, type PARTS_SHEET, type RulesInForce, readingsText, readReadings } from "../../core/index.js";
+import { textOf, useBench } from "../bench.js";
 import { Row, Stack } from "../kit/Stack.js";
 import { logTime } from "../when.js";
-import { figuresOf } from "./cardTexts.js";
+import { BENCH_KEYS, isState, nextState } from "./benchKeys.js";
+import { figuresOf, toldText } from "./cardTexts.js";
+import { DriftPicture } from "./DriftPicture.js";
 
 type PartRow = ViewRow<typeof PARTS_SHEET>;
-type InPlace = "in place" | "lifted";
+type InPlace = Taken["inPlace"];
 
 const useStyles = makeStyles({
-  large: { fontSize: "24px", lineHeight: "30px", fontWeight: 600, minHeight: "30px" },
+  large: { fontSize: "24px", lineHeight: "30px", fontWeight: 600 },
+  input: {
+    width: "100%",
+    minWidth: 0,
+    minHeight: "44px",
+    "& input": { fontSize: "24px", lineHeight: "30px", width: "100%", minWidth: 0 },
+  },
+  unit: { whiteSpace: "nowrap" },
   quiet: { color: tokens.colorNeutralForeground2 },
 });
 
-/** The key that changes between in place and lifted: on the number keys, and no unit's letter. */
-const LIFT_KEY = "*";
-
-const plain = (designator: string | null) => (designator ?? "").replace(/[-\s]/g, "").toUpperCase();
-
-/** One reading at a time: the verdict stands there before Enter, and Enter goes on to the next part. */
-export function ReadOne({ rows, first }: { rows: readonly PartRow[]; first: PartRow }) {
+/** One reading at a time: what it says stands there before Enter, and Enter goes on to the next part. */
+export function ReadOne(props: {
+  row: PartRow | null;
+  designator: string;
+  onDesignator: (typed: string) => void;
+  /** Goes so many parts on (or back) without a reading. */
+  step: (by: 1 | -1) => void;
+  /** After a reading was logged. */
+  next: () => void;
+  /** The meter's accuracy as a ratio. */
+  accuracy: number | null;
+}) {
+  const { row, step } = props;
   const styles = useStyles();
-  const { book, run, services, say } = useBench();
-  const [designator, setDesignator] = useState(first.values.designator ?? "");
+  const { book, run, services } = useBench();
   const [typed, setTyped] = useState("");
   const [inPlace, setInPlace] = useState<InPlace>("in place");
-  const [accuracy, setAccuracy] = useState("1");
   const input = useRef<HTMLInputElement>(null);
-  const row = rows.find(({ values }) => plain(values.designator) === plain(designator)) ?? null;
-  const meter = Number(accuracy) / 100 || null;
-  const seen = row && previewOf(row, typed, inPlace, meter, rulesOf(book, row.values.project));
-  const log = async () => {
-    if (!row || !seen?.text) return;
-    try {
-      const taken = { text: typed, inPlace, accuracy: meter, when: logTime(services.now()) };
-      await run(logReadingStep(book, row, taken, seen.verdict));
-    } catch (error) {
-      say({ kind: "problem", text: String(error) });
-      return;
-    }
-    const next = rows[rows.indexOf(row) + 1];
-    if (next) setDesignator(next.values.designator ?? "");
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only another part starts anew, not its row read again
+  useEffect(() => {
     setTyped("");
+    setInPlace(row?.values.lifted ? "lifted" : "in place");
+  }, [row?.at]);
+  const seen = row && previewOf(row, typed, inPlace, props.accuracy, rulesOf(book, row.values.project));
+  const log = async () => {
+    if (!seen?.taken) return;
+    await run(logReadingsStep(book, [seen.taken], logTime(services.now())));
+    setTyped("");
+    props.next();
     input.current?.focus();
+  };
+  const turn = () => setInPlace(inPlace === "lifted" ? "in place" : "lifted");
+  const onKey = (event: KeyboardEvent) => {
+    const isEmpty = typed.trim() === "";
+    const does: Readonly<Record<string, (() => void) | false>> = {
+      [BENCH_KEYS.lift]: turn,
+      [BENCH_KEYS.state]: isState(typed) && (() => setTyped(nextState(typed))),
+      [BENCH_KEYS.next]: isEmpty && (() => step(1)),
+      [BENCH_KEYS.back]: isEmpty && (() => step(-1)),
+    };
+    const act = event.key === "Enter" ? () => void log() : does[event.key];
+    if (!act) return;
+    event.preventDefault();
+    act();
   };
   return (
     <Stack title="Read a part" isCard>
-      <Field label="Designator" validationMessage={row || !designator ? undefined : `No ${designator} in this section`}>
-        <Input value={designator} onChange={(_, { value }) => setDesignator(value)} />
-      </Field>
-      {row && <div className={styles.quiet}>{figuresOf(row.values)}</div>}
       <Field
-        label={`Reading, ${inPlace}`}
-        hint={`${LIFT_KEY} changes between in place and lifted; open, short and jumps count too`}
+        label="Designator"
+        hint="A figure alone keeps the letter"
+        validationMessage={row || !props.designator ? undefined : `No ${props.designator} in this section`}
       >
         <Input
-          input={{ ref: input }}
-          value={typed}
-          onChange={(_, { value }) => setTyped(value.replace(LIFT_KEY, ""))}
-          onKeyDown={(event) => {
-            if (event.key === LIFT_KEY) setInPlace(inPlace === "lifted" ? "in place" : "lifted");
-            if (event.key === "Enter") void log();
-          }}
-          contentAfter={seen?.text ? <span>{seen.text}</span> : undefined}
+          value={props.designator}
+          onChange={(_, { value }) => props.onDesignator(value)}
+          onFocus={(event) => event.target.select()}
+          onKeyDown={(event) => event.key === "Enter" && input.current?.focus()}
         />
       </Field>
-      <div className={styles.large} aria-live="polite">
-        {seen?.verdict ?? seen?.problem ?? ""}
+      {row && <div>{figuresOf(row.values)}</div>}
+      <Field label={`Reading, ${inPlace}`} hint="* lifted, / open, short or jumps, + next, − back, Enter logs">
+        <Input
+          className={styles.input}
+          input={{ ref: input }}
+          value={typed}
+          onChange={(_, { value }) => setTyped(value)}
+          onKeyDown={onKey}
+          contentAfter={
+            seen?.taken ? <span className={styles.unit}>{readingsText(seen.taken.readings)}</span> : undefined
+          }
+        />
+      </Field>
+      <div aria-live="polite">
+        <div className={styles.large}>{seen?.told?.verdict ?? ""}</div>
+        <div className={styles.quiet}>{seen?.told ? toldText(seen.told) : (seen?.problem ?? "")}</div>
+        {seen?.taken && <strong>{slipText(seen.taken)}</strong>}
       </div>
+      {row && <DriftPicture row={{ ...row.values, ...seen?.told }} />}
       <Row>
-        <Button appearance="primary" disabled={!seen?.text} onClick={() => void log()}>
+        <Button appearance="primary" disabled={!seen?.taken} onClick={() => void log()}>
           Log the reading
         </Button>
-        <Button onClick={() => setInPlace(inPlace === "lifted" ? "in place" : "lifted")}>
-          {inPlace === "lifted" ? "It is in place" : "A lead is lifted"}
-        </Button>
+        <Button onClick={turn}>{inPlace === "lifted" ? "It is in place" : "A lead is lifted"}</Button>
       </Row>
-      <Field label="The meter is good to, in %">
-        <Input type="number" value={accuracy} onChange={(_, { value }) => setAccuracy(value)} />
-      </Field>
     </Stack>
   );
 }
 
-type Preview = { readonly text: string | null; readonly verdict: string | null; readonly problem: string | null };
+type Preview = { readonly taken: Taken | null; readonly told: Told | null; readonly problem: string | null };
 
 /** What a reading would say, before it is logged. */
 function previewOf(
@@ -95,15 +122,14 @@ function previewOf(
   typed: string,
   inPlace: InPlace,
   accuracy: number | null,
-  inForce: Parameters<typeof workOut>[1],
+  inForce: RulesInForce,
 ): Preview {
-  if (typed.trim() === "") return { text: null, verdict: null, problem: null };
+  if (typed.trim() === "") return { taken: null, told: null, problem: null };
   try {
-    const kind = KINDS.find((each) => each === row.values.kind) ?? "other";
-    const { text } = readReading(typed, row.values.value, kind);
-    const worked = workOut({ ...row.values, reading: text, inPlace, accuracy, verdict: null }, inForce);
-    return { text, verdict: worked.verdict ?? null, problem: null };
+    const readings = readReadings(typed, row.values.value, kindNamed(row.values.kind));
+    const taken = { row, readings, inPlace, accuracy, remark: null };
+    return { taken, told: tellsOf(taken, inForce), problem: null };
   } catch (error) {
-    return { text: null, verdict: null, problem: error instanceof Error ? error.message : String(error) };
+    return { taken: null, told: null, problem: textOf(error) };
   }
 }

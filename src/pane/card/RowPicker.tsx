@@ -24,11 +24,12 @@ const useStyles = makeStyles({
 
 type Row = ViewRow<typeof PARTS_SHEET>;
 
-/** Rows of Parts to go to, or to do something with together: a click selects the row in the sheet. */
+/** Rows of Parts to go to, or to do something with together: a click selects the row in the sheet, or does what `onGo` says. */
 export function RowPicker(props: {
   rows: readonly Row[];
   picked?: readonly number[];
   onPick?: (picked: readonly number[]) => void;
+  onGo?: (row: Row) => void;
   say: (row: Row) => string;
 }) {
   const styles = useStyles();
@@ -49,7 +50,7 @@ export function RowPicker(props: {
               }
             />
           )}
-          <button type="button" className={styles.name} onClick={() => goTo(row)}>
+          <button type="button" className={styles.name} onClick={() => (props.onGo ?? goTo)(row)}>
             <strong>{row.values.designator}</strong> {row.values.section}{" "}
             <span className={styles.quiet}>{props.say(row)}</span>
           </button>

@@ -1,4 +1,6 @@
 import {
+  drift,
+  driftText,
   headsOf,
   leadingReasons,
   PARTS_SHEET,
@@ -7,6 +9,7 @@ import {
   type RulesInForce,
   readFrom,
   stagesOf,
+  valueRead,
   workOut,
 } from "../../core/index.js";
 
@@ -25,6 +28,16 @@ export const newFigures = (row: PartsRow): string =>
 /** What the meter said, and where; "no reading yet" without one. */
 export const measuredText = (row: PartsRow): string =>
   row.reading ? joined([row.reading, row.inPlace]) : "no reading yet";
+
+/** How far the reading of a row lies from its printed value; empty where it says nothing of it. @example "+30 %" */
+export function offText(row: Pick<PartsRow, "reading" | "value" | "kind" | "size">): string {
+  const read = valueRead(row);
+  return read === null || !row.size ? "" : driftText(drift({ nominal: row.size, reading: read }));
+}
+
+/** What a reading comes to, before it is written. @example "replace: 470 k" */
+export const toldText = ({ action, newValue }: Pick<PartsRow, "action" | "newValue">): string =>
+  action === "keep" || !newValue ? (action ?? "") : `${action}: ${newValue}`;
 
 const WORDS = { line: "printed", note: "page note", default: "rule", bench: "bench", user: "you" } as const;
 

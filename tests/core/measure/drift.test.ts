@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { drift, driftSummary } from "../../../src/core/index.js";
+import { drift, driftSummary, driftText } from "../../../src/core/index.js";
 
 test.each([
   [470_000, 612_000, 0.30213],
@@ -32,3 +32,10 @@ test("order does not matter", () => {
     }),
   );
 });
+
+test.each([
+  [0.3021, "+30 %", "two figures"],
+  [-0.045, "−4.5 %", "a minus as it is printed"],
+  [0, "0 %", "no sign for nothing"],
+  [3091, "3100 times", "no percentage that one can picture"],
+])("a drift of %d is told as %s: %s", (ratio, text) => expect(driftText(ratio)).toBe(text));

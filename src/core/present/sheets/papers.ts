@@ -1,7 +1,7 @@
-/** TABLE: the sheets that say where parts come from: Projects, Documents, Lines, Readings. */
+/** TABLE: the sheets that say where parts come from and what was read of them: Projects, Documents, Lines, Readings, Drift. */
 import { number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { PIECES, SIZE, VOLTS } from "./formats.js";
+import { PIECES, RATIO, SIZE, VOLTS } from "./formats.js";
 import { IN_PLACE } from "./parts.js";
 
 const yours = { tint: "yours" } as const;
@@ -76,3 +76,20 @@ export const READINGS_SHEET = sheet("Readings", 3, {
   remark: text("remark", { ...yours, width: 220 }),
 });
 export type ReadingsRow = RowOf<typeof READINGS_SHEET>;
+
+/** What the resistors that were read are counted by. */
+export const COUNTED_BY = ["value", "watts", "section"] as const;
+
+/** Drift: how far the resistors that were read lie from their printed values, counted three ways; written by a command. */
+export const DRIFT_SHEET = sheet("Drift", 3, {
+  project: text("set", { tint: "worked", width: 60 }),
+  by: word("counted by", COUNTED_BY, { tint: "worked", width: 90 }),
+  group: text("group", { tint: "worked", width: 140 }),
+  read: number("read", PIECES, { tint: "worked", width: 60 }),
+  middle: number("middle drift", RATIO, { tint: "worked", width: 90 }),
+  least: number("lowest drift", RATIO, { tint: "worked", width: 90 }),
+  most: number("highest drift", RATIO, { tint: "worked", width: 90 }),
+  beyond: number("beyond limit", PIECES, { tint: "worked", width: 90 }),
+  open: number("open", PIECES, { tint: "worked", width: 60 }),
+});
+export type DriftRow = RowOf<typeof DRIFT_SHEET>;

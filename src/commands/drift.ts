@@ -1,0 +1,31 @@
+import { DRIFT_SHEET, type DriftRow, driftCounts } from "../core/index.js";
+import { type Book, rulesOf, valuesOf } from "./book.js";
+import { unanswered } from "./fill.js";
+import { nothingToDo, type Step } from "./step.js";
+import { addRows, patchRows, type RowCells, writtenRow } from "./writeSheet.js";
+
+/** How far the resistors of a set have drifted, counted by value, by watts and by section. */
+export function driftOf(book: Book, short: string | null): readonly DriftRow[] {
+  const rows = (book.parts?.rows ?? []).filter(({ values }) => values.project === short);
+  return driftCounts(rows.map(unanswered), rulesOf(book, short));
+}
+
+const EMPTY = Object.fromEntries(Object.keys(DRIFT_SHEET.columns).map((key) => [key, ""]));
+
+/** Writes the counts of all sets to their sheet, over those that stand there. */
+export function driftStep(book: Book): Step {
+  const sets = [...new Set(valuesOf(book.parts).map(({ project }) => project))];
+  const rows = sets.flatMap((short) => driftOf(book, short)).map((row) => writtenRow(DRIFT_SHEET, row));
+  if (rows.length === 0) return nothingToDo("No resistor was read yet");
+  return { name: "Write the drift to its sheet", changes: written(book, rows), overwrites: [], notes: [] };
+}
+
+function written({ drift }: Book, rows: readonly RowCells<typeof DRIFT_SHEET>[]): Step["changes"] {
+  if (!drift) return addRows(null, DRIFT_SHEET, rows);
+  const length = Math.max(rows.length, drift.end - 1);
+  const cells = Array.from({ length }, (_, index) => ({ ...EMPTY, ...rows[index] }) as RowCells<typeof DRIFT_SHEET>);
+  return patchRows(
+    drift,
+    cells.map((row, index) => ({ at: index + 1, cells: row })),
+  );
+}

@@ -1,4 +1,5 @@
 import {
+  CURRENCIES_SHEET,
   DEFAULTS_IN_FORCE,
   DOCUMENTS_SHEET,
   DRIFT_SHEET,
@@ -29,6 +30,7 @@ const BOOK_SHEETS = {
   drift: DRIFT_SHEET,
   offers: OFFERS_SHEET,
   vendors: VENDORS_SHEET,
+  currencies: CURRENCIES_SHEET,
   onHand: ON_HAND_SHEET,
   order: ORDER_SHEET,
   rules: RULES_SHEET,

@@ -21,7 +21,7 @@ export type VendorList = {
   readonly offers: readonly Offer[];
   readonly refused: readonly { readonly row: number; readonly text: string; readonly reason: string }[];
   readonly columns: string;
-  readonly terms?: Partial<Pick<VendorsRow, "shipping" | "freeFrom" | "minimumOrder" | "smallOrderFee" | "rate">>;
+  readonly terms?: Partial<Pick<VendorsRow, "shipping" | "freeFrom" | "minimumOrder" | "smallOrderFee">>;
 };
 
 /**
@@ -107,7 +107,7 @@ function vendorChanges(book: Book, list: VendorList): readonly Change[] {
   };
   const there = book.vendors?.rows.find(({ values }) => values.vendor === list.vendor);
   if (book.vendors && there) return patchRows(book.vendors, [{ at: there.at, cells: row }]);
-  return addRows(book.vendors, VENDORS_SHEET, [{ shipping: 0, rate: 1, ...row, ...list.terms }]);
+  return addRows(book.vendors, VENDORS_SHEET, [{ shipping: 0, ...row, ...list.terms }]);
 }
 
 /** The offers in play that can be read: those of Offers and of On hand; rows that yield none are passed over. */

@@ -2,7 +2,7 @@ import { type DemandLine, headsOf, type Match, PARTS_SHEET, readFrom, writeFrom 
 import type { Book } from "./book.js";
 import { isTheirs } from "./fill.js";
 import type { ViewRow } from "./openSheet.js";
-import { type Wants, wantsOf } from "./orderBook.js";
+import { BETWEEN_OFFERS, type Wants, wantsOf } from "./orderBook.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { patchRows, type RowCells } from "./writeSheet.js";
 
@@ -42,7 +42,10 @@ export function matchStep(book: Book, wants: Wants = wantsOf(book)): Step {
     name: `Find offers for ${counted(wants.demands.length, "part")}`,
     changes: patchRows(parts, patches),
     overwrites: [],
-    notes: without > 0 ? [`Nothing fits ${counted(without, "line")}: see Vendors for what stands in the way.`] : [],
+    notes:
+      without > 0
+        ? [`Nothing fits ${counted(without, "line")}: Vendors says what stands in the way, and makes up what can be.`]
+        : [],
   };
 }
 
@@ -50,8 +53,6 @@ export function matchStep(book: Book, wants: Wants = wantsOf(book)): Step {
 function linesOf(lines: readonly DemandLine[], row: ViewRow<Parts>): readonly DemandLine[] {
   return lines.filter(({ demands }) => demands.some(({ part }) => part === row.values.id));
 }
-
-const PLUS = " + ";
 
 /** What is written at each row that some lines serve: the offer chosen for each of them. Offers that the user picked stay. */
 export function offerPatches(
@@ -69,15 +70,22 @@ export function offerPatches(
   });
 }
 
+/** How many pieces of a line are for one part. */
+const piecesFor = ({ demands }: DemandLine, part: string | null): number =>
+  demands.filter((demand) => demand.part === part).reduce((sum, { pieces }) => sum + pieces, 0);
+
 type Chosen = { readonly line: DemandLine; readonly match: Match };
 
 function matchCells(row: ViewRow<Parts>, chosen: readonly Chosen[]): RowCells<Parts> {
-  const offer = chosen.map(({ match }) => match.offer.id).join(PLUS);
+  const offer = chosen.map(({ match }) => match.offer.id).join(BETWEEN_OFFERS);
   return {
     offer,
     fit: [...new Set(chosen.map(({ match }) => fitText(match)))].join("; "),
-    restsOn: chosen.map(({ line, match }) => restsOn(line, match)).join(PLUS),
-    quantity: row.values.perSet ?? 1,
+    restsOn: chosen.map(({ line, match }) => restsOn(line, match)).join(BETWEEN_OFFERS),
+    quantity: Math.max(
+      row.values.quantity ?? 0,
+      chosen.reduce((sum, { line }) => sum + piecesFor(line, row.values.id), 0),
+    ),
     from: fromWithOffer(row.values.from, offer),
   };
 }
@@ -89,11 +97,11 @@ export function staleMatches(book: Book, wants: Wants): readonly ViewRow<Parts>[
     const { offer, restsOn: written } = row.values;
     const lines = linesOf(wants.lines, row);
     if (offer === null || written === null || lines.length === 0) return false;
-    const ids = offer.split(PLUS);
+    const ids = offer.split(BETWEEN_OFFERS);
     const now = linesOf(found, row).map((line) => {
       const match = line.matches.find((each) => ids.includes(each.offer.id));
       return match ? restsOn(line, match) : "gone";
     });
-    return now.join(PLUS) !== written;
+    return now.join(BETWEEN_OFFERS) !== written;
   });
 }

@@ -6,23 +6,37 @@ import {
   ORDER_SHEET,
   orderRows,
   type Plan,
+  withoutOffers,
 } from "../core/index.js";
 import type { Change } from "../hosts/host.js";
 import type { Book } from "./book.js";
+import { moneyOf, priceFactor } from "./currencies.js";
 import { offerPatches } from "./match.js";
 import { leftOut, vendorsOf, type Wants } from "./orderBook.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { addRows, patchRows, writtenRow } from "./writeSheet.js";
 
-/** What may be asked of a plan beside the vendors' own terms. */
-export type OrderWishes = { readonly maxVendors: number | null; readonly without: readonly string[] };
+/** What may be asked of a plan beside the vendors' own terms: the most vendors, some left out, offers taken to be gone. */
+export type OrderWishes = {
+  readonly maxVendors: number | null;
+  readonly without: readonly string[];
+  readonly gone: readonly string[];
+};
 
-/** The ordering problem of all open sets. */
-export function bookBasket(book: Book, wants: Wants, wishes: OrderWishes = { maxVendors: null, without: [] }): Basket {
-  return basketOf(wants.lines, vendorsOf(book, wants.offers), {
+/** No wishes. */
+export const NO_WISHES: OrderWishes = { maxVendors: null, without: [], gone: [] };
+
+/** The ordering problem of all open sets. Offers whose currency has no rate are not in it (`moneyMissing` says so). */
+export function bookBasket(book: Book, wants: Wants, wishes: OrderWishes = NO_WISHES): Basket {
+  const money = moneyOf(book, wants.offers);
+  const options = {
     maxVendors: wishes.maxVendors,
     excluded: [...new Set([...leftOut(book), ...wishes.without])],
-  });
+  };
+  const basket = basketOf(wants.lines, vendorsOf(book, wants.offers, money), options, (offer) =>
+    priceFactor(money, offer),
+  );
+  return { ...withoutOffers(basket, wishes.gone), currency: money.own };
 }
 
 /** True where there is a plan. */
@@ -32,7 +46,8 @@ export const isPlan = (found: Plan | Infeasible): found is Plan => !("infeasible
  * Writes a plan to Order, and each part's offer to Parts. Lines on the way or come stay; those still to be ordered are replaced.
  */
 export function orderStep(book: Book, wants: Wants, basket: Basket, plan: Plan): Step {
-  const rows = orderRows(plan, basket, wants.lines, wants.offers);
+  const { currencyOf } = moneyOf(book, wants.offers);
+  const rows = orderRows(plan, basket, wants.lines, wants.offers, currencyOf);
   if (rows.length === 0) return nothingToDo("Nothing is to be ordered");
   const vendors = new Set(rows.map(({ vendor }) => vendor)).size;
   return {
@@ -60,31 +75,4 @@ function partChanges(book: Book, wants: Wants, plan: Plan): readonly Change[] {
   const planned = (line: DemandLine) => line.matches.find(({ offer }) => offer.id === offerOf.get(line.id));
   const patches = offerPatches(parts.rows, wants.lines, planned);
   return patchRows(parts, patches);
-}
-
-/** What became of a line of Order; what came is noted at the parts it is for. */
-export function orderStateStep(
-  book: Book,
-  at: number,
-  state: "to order" | "on the way" | "came" | "short" | "sent another",
-): Step {
-  const { order, parts } = book;
-  const row = order?.rows.find((each) => each.at === at);
-  if (!order || !row) return nothingToDo("No such line");
-  const ids = new Set((row.values.forWhom ?? "").split(" "));
-  const came = state === "came" || state === "sent another";
-  const here = (parts?.rows ?? []).filter(({ values }) => ids.has(values.id ?? ""));
-  const patches = here.map((part) => ({
-    at: part.at,
-    cells: { came: came ? (part.values.quantity ?? 1) : "" } as const,
-  }));
-  return {
-    name: `${row.values.stockNumber ?? row.values.description}: ${state}`,
-    changes: [
-      ...patchRows(order, [{ at, cells: { state, came: came ? row.values.wanted : "" } }]),
-      ...(parts ? patchRows(parts, patches) : []),
-    ],
-    overwrites: [],
-    notes: [],
-  };
 }

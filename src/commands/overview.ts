@@ -1,6 +1,7 @@
 import { type PartsRow, spokenFor } from "../core/index.js";
 import { type Book, valuesOf } from "./book.js";
 import { isTheirs } from "./fill.js";
+import { hadByPart } from "./had.js";
 
 /** How far the job is: what each screen's count counts. */
 export type Overview = {
@@ -21,20 +22,15 @@ const DECIDED = ["keep", "replace"];
 /** True for a part that is bought: one to be replaced. */
 export const isBought = (row: PartsRow): boolean => row.action === "replace";
 
-/** True for a part that an order under way, or one that came, is for. */
-export const isOrdered = (book: Book, row: PartsRow): boolean =>
-  valuesOf(book.order).some(
-    (line) =>
-      (line.state === "on the way" || line.state === "came") && (line.forWhom ?? "").split(" ").includes(row.id ?? ""),
-  );
-
 /** The ids of rows whose part stands in another list of its set too, and is counted, bought and fitted by its row there. */
-export const boughtByOther = (book: Book): ReadonlySet<string> =>
-  spokenFor(valuesOf(book.parts), {
+export function boughtByOther(book: Book): ReadonlySet<string> {
+  const had = hadByPart(book);
+  return spokenFor(valuesOf(book.parts), {
     said: isSaid(book),
     bought: isBought,
-    settled: (row) => row.fitted !== null || (row.came ?? 0) > 0 || isOrdered(book, row),
+    settled: (row) => row.fitted !== null || (row.came ?? 0) > 0 || had.has(row.id ?? ""),
   });
+}
 
 /** Which rows have an action that the user typed. */
 function isSaid(book: Book): (row: PartsRow) => boolean {
@@ -60,7 +56,8 @@ export const isToRead = (row: PartsRow): boolean =>
 export const isToDecide = (row: PartsRow): boolean => row.action === "ask" || row.action === null;
 
 /** True for a part that is in the hand and not yet in the set. */
-export const isToFit = (row: PartsRow): boolean => isBought(row) && row.fitted === null && (row.came ?? 0) > 0;
+export const isToFit = (row: PartsRow): boolean =>
+  isBought(row) && row.fitted === null && (row.came ?? 0) > 0 && (row.came ?? 0) >= (row.quantity ?? 1);
 
 /** Counts over all sets, or over one; a part that stands in two lists of its set counts once. */
 export function overviewOf(book: Book, short: string | null = null): Overview {

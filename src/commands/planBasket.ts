@@ -3,8 +3,11 @@ import {
   type Basket,
   type Bill,
   billsOf,
+  type Differences,
+  dearerChoices,
   differencesOf,
   type Infeasible,
+  moneyText,
   type Plan,
   type Served,
   type VendorReason,
@@ -26,6 +29,8 @@ export type Planned = {
   readonly bills: readonly Bill[];
   readonly savings: readonly string[];
   readonly reasons: readonly VendorReason[];
+  /** Offers bought though other goods are cheaper, with what stands against those. */
+  readonly dearer: readonly { readonly offer: string; readonly because: string }[];
 };
 
 /**
@@ -41,28 +46,38 @@ export async function planBasket(
 ): Promise<Planned> {
   const found = await plan(basket, (better) => onBetter(plannedOf(basket, better)), signal);
   const planned = plannedOf(basket, found);
-  return isPlan(found) ? { ...planned, reasons: vendorReasons(basket, found) } : planned;
+  return isPlan(found)
+    ? { ...planned, reasons: vendorReasons(basket, found), dearer: dearerChoices(basket, found) }
+    : planned;
 }
 
 function plannedOf(basket: Basket, plan: Plan | Infeasible): Planned {
-  if (!isPlan(plan)) return { basket, plan, bills: [], savings: [], reasons: [] };
-  return { basket, plan, bills: billsOf(basket, plan.orders), savings: savingsOf(basket, plan), reasons: [] };
+  if (!isPlan(plan)) return { basket, plan, bills: [], savings: [], reasons: [], dearer: [] };
+  return {
+    basket,
+    plan,
+    bills: billsOf(basket, plan.orders),
+    savings: savingsOf(basket, plan),
+    reasons: [],
+    dearer: [],
+  };
 }
 
 function savingsOf(basket: Basket, plan: Plan): readonly string[] {
   return alternativesTo(basket).flatMap(({ what, cost }) => {
     if (cost === null || cost <= plan.cost + 0.005) return [];
-    return [`${what[0]!.toUpperCase()}${what.slice(1)}: ${cost.toFixed(2)}, ${(cost - plan.cost).toFixed(2)} more.`];
+    return [
+      `${what[0]!.toUpperCase()}${what.slice(1)}: ${moneyText(cost, basket.currency)}, ${moneyText(cost - plan.cost, basket.currency)} more.`,
+    ];
   });
 }
 
-/** What a what-if changes: the cost, then line by line what was and what would be; empty where either is no plan. */
-export function changesSince(before: Planned, after: Planned): readonly string[] {
-  if (!isPlan(before.plan) || !isPlan(after.plan)) return [];
-  const more = after.plan.cost - before.plan.cost;
-  const cost = `${Math.abs(more).toFixed(2)} ${more < 0 ? "less" : "more"} than the plan before.`;
-  const named = (served: readonly Served[]) =>
-    served.map(({ offer, pieces }) => `${pieces} of ${offer}`).join(" and ") || "nothing";
-  const lines = differencesOf(after.basket, before.plan, after.plan);
-  return [cost, ...lines.map((one) => `${one.line}: ${named(one.after)} instead of ${named(one.before)}.`)];
+/** What a what-if changes, in money and line by line; null where either is no plan. */
+export function changesSince(before: Planned, after: Planned): Differences | null {
+  if (!isPlan(before.plan) || !isPlan(after.plan)) return null;
+  return differencesOf({ basket: before.basket, plan: before.plan }, { basket: after.basket, plan: after.plan });
 }
+
+/** Pieces of offers in a sentence. @example servedText([{ offer: "Near N1", pieces: 3 }]) // "3 of Near N1" */
+export const servedText = (served: readonly Served[]): string =>
+  served.map(({ offer, pieces }) => `${pieces} of ${offer}`).join(" and ") || "nothing";

@@ -1,4 +1,7 @@
-/** A vendor's terms. `rate` turns the vendor's currency into the user's; null means there is no such term. */
+/**
+ * A vendor's terms. `rate` turns the vendor's currency into the user's; null means there is no such term. `currency` is
+ * the code that sums in the vendor's money are shown with, where one is known.
+ */
 export type Vendor = {
   readonly id: string;
   readonly shipping: number;
@@ -6,6 +9,7 @@ export type Vendor = {
   readonly minimumOrder: number | null;
   readonly smallOrderFee: number | null;
   readonly rate: number;
+  readonly currency?: string | null;
 };
 
 /** What an order needs to know of an offer: `breaks`, `minimum`, `multiple` and `stock` count units of `pack` pieces. */
@@ -27,12 +31,13 @@ export type BasketLine = {
   readonly single: boolean;
 };
 
-/** The whole ordering problem. */
+/** The whole ordering problem. `currency` is the user's, which costs are shown with where it is known. */
 export type Basket = {
   readonly vendors: readonly Vendor[];
   readonly offers: readonly BasketOffer[];
   readonly lines: readonly BasketLine[];
   readonly options: { readonly maxVendors: number | null; readonly excluded: readonly string[] };
+  readonly currency?: string | null;
 };
 
 /**

@@ -70,11 +70,11 @@ describe("the main job on the page", () => {
     await press(page, /^Plan \d+ lines/);
     const write = page.getByRole("button", { name: /^Write an order of/ });
     await write.waitFor({ timeout: 40_000 });
-    await pane(page).getByLabel("Spares, in %").fill("100");
+    await pane(page).getByLabel("Spare resistors, in %").fill("100");
     expect(await write.count()).toBe(0);
     await press(page, /^Plan \d+ lines/);
     await write.waitFor({ timeout: 40_000 });
-    await said(page, /more than the plan before/);
+    await said(page, /more than the plan in force/);
     await picture("order-spares");
     await seen.close();
   });

@@ -2,13 +2,14 @@ import { DEFAULTS_IN_FORCE } from "../../core/index.js";
 import type { Host } from "../../hosts/host.js";
 import { bringInListStep, type ListTarget } from "../bringInList.js";
 import { bringInOffersStep } from "../bringInOffers.js";
+import { rateStep } from "../currencies.js";
 import { linesOf, previewList, type ReadFile } from "../previewList.js";
 import { readVendorList } from "../readVendorList.js";
 import type { Step } from "../step.js";
 import { together } from "../together.js";
 import { HARBORLIGHT_LIST } from "./harborlight.js";
 import { MILLBROOK_LIST, TERN_LIST } from "./smallSets.js";
-import { SAMPLE_VENDORS } from "./vendorLists.js";
+import { SAMPLE_RATES, SAMPLE_VENDORS } from "./vendorLists.js";
 
 type SampleList = ListTarget & { readonly file: string; readonly text: string; readonly year: number };
 
@@ -55,8 +56,8 @@ export async function openSampleStep(host: Host, read: ReadFile, listDate: strin
   const vendors = await Promise.all(
     SAMPLE_VENDORS.map(async ({ vendor, file, text, ...terms }) => {
       const list = await readVendorList(read, null, { vendor, file, bytes: bytes(text), listDate });
-      const { shipping, freeFrom, rate, currency } = terms;
-      return { ...list, currency, terms: { shipping, freeFrom, rate } };
+      const { shipping, freeFrom, currency } = terms;
+      return { ...list, currency, terms: { shipping, freeFrom } };
     }),
   );
   return together(host, "Open the sample", [
@@ -66,5 +67,10 @@ export async function openSampleStep(host: Host, read: ReadFile, listDate: strin
           bringInListStep(book, reading, target),
     ),
     ...vendors.map((list) => (book: Parameters<typeof bringInListStep>[0]) => bringInOffersStep(book, list)),
+    ...SAMPLE_RATES.map(
+      ([currency, rate]) =>
+        (book: Parameters<typeof bringInListStep>[0]) =>
+          rateStep(book, currency, rate, listDate),
+    ),
   ]);
 }

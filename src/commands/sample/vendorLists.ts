@@ -150,7 +150,6 @@ export const SAMPLE_VENDORS = [
     text: corwen(),
     shipping: 9.5,
     freeFrom: 75,
-    rate: 1,
     currency: "USD",
   },
   {
@@ -159,7 +158,6 @@ export const SAMPLE_VENDORS = [
     text: tillick(),
     shipping: 4,
     freeFrom: null,
-    rate: 1,
     currency: "USD",
   },
   {
@@ -168,7 +166,12 @@ export const SAMPLE_VENDORS = [
     text: dunmarrow(),
     shipping: 12,
     freeFrom: null,
-    rate: 1.1,
     currency: "EUR",
   },
+] as const;
+
+/** What the sample's currencies are worth: it counts in dollars. Invented rates. */
+export const SAMPLE_RATES = [
+  ["USD", 1],
+  ["EUR", 1.1],
 ] as const;

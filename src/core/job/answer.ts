@@ -1,3 +1,6 @@
+import { networkValue } from "../compose/network.js";
+import { readNetwork } from "../compose/networkText.js";
+import { KINDS } from "../part.js";
 import { rulesOfText } from "../present/rulesText.js";
 import { placesOf, rowsOf } from "../present/sheet.js";
 import { PARTS_SHEET, type PartsRow } from "../present/sheets/parts.js";
@@ -24,7 +27,20 @@ export function answer(head: string, heads: readonly Cell[], cells: readonly Cel
   }
   const row = rowsOf(PARTS_SHEET, { heads: heads.map((each) => String(each ?? "")), rows: [cells] })[0]!;
   if (row.designator === null && row.value === null && row.printed === null) return null;
-  return ruledOrTyped(row)[key as keyof WorkedOut];
+  const said = ruledOrTyped(row);
+  const isTypedValue = row.newValue !== null && row.newValue !== said.newValue;
+  return key === "newSize" && isTypedValue ? sizeOf(row) : said[key as keyof WorkedOut];
+}
+
+/** What a new value that the user typed comes to, made up or not; nothing where it is no value. */
+function sizeOf({ newValue, kind }: PartsRow): number | null {
+  const known = KINDS.find((each) => each === kind) ?? "other";
+  try {
+    return networkValue(readNetwork(newValue ?? "", known), known);
+  } catch (error) {
+    if (error instanceof PartsError) return null;
+    throw error;
+  }
 }
 
 /** Rows worked out before, by all that was given: each row is asked for once a column. Forgotten when there are many. */

@@ -4,6 +4,7 @@ import { readTolerance } from "../quantity/tolerance.js";
 import type { Piece, Ratings } from "../ratings.js";
 import type { RulesInForce } from "../rule.js";
 import { TECHNOLOGIES } from "../rules/technologies.js";
+import { isMadeUp, typedNetwork } from "./typedNetwork.js";
 import { stagesOf, workOut } from "./workOut.js";
 
 /** How near a piece of a made-up value has to be bought: it is what makes the sum right. */
@@ -12,17 +13,36 @@ const NEAR = 0.001;
 /**
  * What an offer has to meet to be bought for a row of Parts: one set of limits for each piece of what is to be fitted.
  *
- * New values, tolerances, watts, volts and types that the user typed over are limits of theirs.
+ * New values, tolerances, watts, volts and types that the user typed over are limits of theirs; a value typed as
+ * `1.6 M + 1.6 M` asks for each of its pieces.
  *
  * @throws PartsError "unreadable" where a typed figure is none.
  */
 export function ratingsOfRow(row: PartsRow, inForce: RulesInForce): readonly Ratings[] {
-  const { ratings } = stagesOf(row, inForce);
-  const pieces = ratings.aim?.pieces ?? [];
+  const { ratings, ruled, typed } = asked(row, inForce);
+  const pieces = typed !== null && isMadeUp(typed) ? typedNetwork(typed, ratings) : (ratings.aim?.pieces ?? []);
+  if (pieces.length < 2 || (typed !== null && !isMadeUp(typed))) return [limitsOfRow(row, inForce)];
+  return pieces.map((piece) => {
+    const own = ofPiece(ratings, piece);
+    return own.kind === ratings.kind ? typedOver(own, row, ruled) : own;
+  });
+}
+
+/**
+ * What whatever is fitted for a row of Parts has to meet as a whole, be it one part or several.
+ *
+ * @throws PartsError "unreadable" where a typed figure is none.
+ */
+export function limitsOfRow(row: PartsRow, inForce: RulesInForce): Ratings {
+  const { ratings, ruled, typed } = asked(row, inForce);
+  return typedOver(typed === null || isMadeUp(typed) ? ratings : withValue(ratings, typed), row, ruled);
+}
+
+/** The limits by the rules, the new columns by the rules, and the new value where it is the user's. */
+function asked(row: PartsRow, inForce: RulesInForce) {
   const ruled = workOut({ ...row, newValue: null }, inForce);
-  const isTypedValue = row.newValue !== null && row.newValue !== ruled.newValue;
-  if (pieces.length > 1 && !isTypedValue) return pieces.map((piece) => ofPiece(ratings, piece));
-  return [typedOver(isTypedValue ? withValue(ratings, row.newValue!) : ratings, row, ruled)];
+  const typed = row.newValue !== null && row.newValue !== ruled.newValue ? row.newValue : null;
+  return { ratings: stagesOf(row, inForce).ratings, ruled, typed };
 }
 
 function ofPiece(ratings: Ratings, piece: Piece): Ratings {

@@ -46,7 +46,7 @@ export function makeUpFromOffers(ratings: Ratings, offers: readonly Offer[], lis
 function usable(ratings: Ratings, offers: readonly Offer[]): Offer[] {
   const cheapest = new Map<string, Offer>();
   for (const offer of offers) {
-    if (offer.kind !== ratings.kind || offer.value === null) continue;
+    if (offer.kind !== ratings.kind || offer.value === null || isForDcOnly(ratings, offer)) continue;
     if (!fits(EACH.flatMap((check) => check(ratings, offer, 1)))) continue;
     const key = JSON.stringify([offer.value, offer.watts, offer.volts, offer.tolerance]);
     const rival = cheapest.get(key);
@@ -54,6 +54,10 @@ function usable(ratings: Ratings, offers: readonly Offer[]): Offer[] {
   }
   return [...cheapest.values()];
 }
+
+/** A d.c. rating never serves an a.c. place, alone or as one of several. */
+const isForDcOnly = ({ kind, voltsKind, leastVolts }: Ratings, offer: Offer): boolean =>
+  kind === "capacitor" && voltsKind === "ac" && leastVolts !== null && offer.voltsKind !== "ac";
 
 function stockPart(ratings: Ratings, offer: Offer): StockPart {
   const technology = ratings.technologies[technologyRank(ratings, offer) ?? -1];

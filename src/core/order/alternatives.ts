@@ -1,4 +1,4 @@
-import type { Basket, Plan } from "../plan.js";
+import type { Basket } from "../plan.js";
 import { planFrom } from "./firstPlan.js";
 import { scopeOf } from "./scope.js";
 
@@ -37,28 +37,3 @@ export const withoutOffers = (basket: Basket, gone: readonly string[]): Basket =
   ...basket,
   offers: basket.offers.filter(({ id }) => !gone.includes(id)),
 });
-
-/** What a plan gives one line: from which offers, how many pieces. */
-export type Served = { readonly offer: string; readonly pieces: number };
-
-/** One line that two plans serve differently. */
-export type Difference = {
-  readonly line: string;
-  readonly before: readonly Served[];
-  readonly after: readonly Served[];
-};
-
-/** The lines that two plans serve differently, in the order of the basket: what a what-if changes. */
-export function differencesOf(basket: Basket, before: Plan, after: Plan): readonly Difference[] {
-  return basket.lines
-    .map(({ id }) => ({ line: id, before: servedBy(before, id), after: servedBy(after, id) }))
-    .filter((difference) => JSON.stringify(difference.before) !== JSON.stringify(difference.after));
-}
-
-/** What a plan gives a line, by offer. */
-export function servedBy(plan: Plan, line: string): readonly Served[] {
-  return plan.supplies
-    .filter((supply) => supply.line === line && supply.pieces > 0)
-    .map(({ offer, pieces }) => ({ offer, pieces }))
-    .sort((a, b) => (a.offer < b.offer ? -1 : 1));
-}

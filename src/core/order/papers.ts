@@ -49,6 +49,7 @@ export type OrderedLine = {
   readonly pack: number | null;
   readonly price: number | null;
   readonly cost: number | null;
+  readonly currency: string | null;
 };
 
 /** One order sheet for each vendor, by its name: its own numbers, quantities in its sales units, prices in its currency. */
@@ -56,19 +57,27 @@ export function orderSheets(lines: readonly OrderedLine[]): readonly Table[] {
   const vendors = [...new Set(lines.map(({ vendor }) => vendor ?? ""))];
   return vendors.map((name) => ({
     name,
-    heads: ["stock number", "description", "units", "pack", "price", "cost"],
+    heads: ORDER_SHEET_HEADS,
     rows: lines
-      .filter(({ vendor }) => vendor === name)
-      .map(({ stockNumber, description, units, pack, price, cost }) => [
-        stockNumber,
-        description,
-        units,
-        pack,
-        price,
-        cost,
+      .filter(({ vendor }) => (vendor ?? "") === name)
+      .map((line) => [
+        ...[line.stockNumber, line.description, line.units, line.pack, (line.units ?? 0) * (line.pack ?? 1)],
+        ...[line.price, line.cost, line.currency],
       ]),
   }));
 }
+
+/** The heads of a vendor's order sheet. */
+export const ORDER_SHEET_HEADS: readonly string[] = [
+  "stock number",
+  "description",
+  "units",
+  "pack",
+  "pieces",
+  "price",
+  "cost",
+  "currency",
+];
 
 /**
  * A table as plain CSV (RFC 4180): commas, quotes where needed, lines ended by CR LF. Numbers with a point, money to the cent.

@@ -2,13 +2,11 @@ import type { Basket, BasketLine, Plan } from "../plan.js";
 import { withoutVendor } from "./alternatives.js";
 import { type Bill, billsOf, reaches } from "./bills.js";
 import { firstPlans } from "./firstPlan.js";
+import { moneyText } from "./moneyText.js";
 import { type Candidate, type Scope, scopeOf } from "./scope.js";
 
 /** Why a vendor is in a plan, in a sentence. */
 export type VendorReason = { readonly vendor: string; readonly because: string };
-
-/** Money in a sentence. @example money(4) // "4.00" */
-const money = (amount: number) => amount.toFixed(2);
 
 /**
  * Why each vendor is in a plan: what only it has, or how much dearer a plan without it is.
@@ -29,7 +27,9 @@ function whyVendor(basket: Basket, scope: Scope, plan: Plan, { vendor }: Bill): 
   const without = [...firstPlans(withoutVendor(basket, vendor))].at(-1);
   if (!without) return `Without ${vendor} not every line can be served.`;
   const more = without.cost - plan.cost;
-  return more < 0.005 ? "A plan without it costs as much." : `Without it the order is about ${money(more)} dearer.`;
+  return more < 0.005
+    ? "A plan without it costs as much."
+    : `Without it the order is about ${moneyText(more, basket.currency)} dearer.`;
 }
 
 /** Up to four names, then how many more. @example listed(["R1", "R2"]) // "R1, R2" */
@@ -44,10 +44,10 @@ function listed(names: readonly string[]): string {
  * Judged on whole lines, packs and breaks included, with the line where another vendor's goods would save most.
  *
  * @param offer The id of an offer that the plan buys.
+ * @param scope Of the basket; given where many offers are asked about.
  * @example whyHere(basket, plan, "A-2") // "B-2 is 1.00 cheaper, but a parcel from B costs 4.00"
  */
-export function whyHere(basket: Basket, plan: Plan, offer: string): string {
-  const scope = scopeOf(basket);
+export function whyHere(basket: Basket, plan: Plan, offer: string, scope: Scope = scopeOf(basket)): string {
   const served = basket.lines.filter(({ id }) => plan.supplies.some((one) => one.offer === offer && one.line === id));
   if (served.length === 0) return "fills the order up to what its vendor asks for";
   const rivals = served.flatMap(({ id }) => scope.byLine.get(id)!.filter((one) => one.offer.id !== offer));
@@ -56,8 +56,25 @@ export function whyHere(basket: Basket, plan: Plan, offer: string): string {
   const most = temptations.reduce((a, b) => (b.less > a.less ? b : a));
   if (most.less < 0.005) return "the cheapest that fits";
   const bills = new Map(billsOf(basket, plan.orders).map((bill) => [bill.vendor, bill]));
-  return `${most.cheapest.offer.id} is ${money(most.less)} cheaper, ${but(most, bills)}`;
+  return `${most.cheapest.offer.id} is ${moneyText(most.less, basket.currency)} cheaper, ${but(basket, most, bills)}`;
 }
+
+/**
+ * Where a plan does not take the cheapest goods: the offers bought for lines that another's goods would serve for less, each
+ * with what stands against it.
+ */
+export function dearerChoices(
+  basket: Basket,
+  plan: Plan,
+): readonly { readonly offer: string; readonly because: string }[] {
+  const scope = scopeOf(basket);
+  return plan.orders.flatMap(({ offer }) => {
+    const because = whyHere(basket, plan, offer, scope);
+    return because.includes(CHEAPER) ? [{ offer, because }] : [];
+  });
+}
+
+const CHEAPER = " cheaper, but ";
 
 /** The offer whose goods alone would be cheapest for a line, by how much, and the offers that serve it instead. */
 type Temptation = { readonly cheapest: Candidate; readonly less: number; readonly chosen: readonly Candidate[] };
@@ -73,15 +90,15 @@ function temptationOf({ id, pieces }: BasketLine, scope: Scope, plan: Plan): Tem
 }
 
 /** The other side of a cheaper offer: its parcel, a threshold that the chosen one helps to reach, or packs that others share. */
-function but({ cheapest: { vendor }, chosen }: Temptation, bills: ReadonlyMap<string, Bill>): string {
+function but(basket: Basket, { cheapest: { vendor }, chosen }: Temptation, bills: ReadonlyMap<string, Bill>): string {
   if (!bills.has(vendor.id) && vendor.shipping > 0)
-    return `but a parcel from ${vendor.id} costs ${money(vendor.shipping * vendor.rate)}`;
+    return `but a parcel from ${vendor.id} costs ${moneyText(vendor.shipping * vendor.rate, basket.currency)}`;
   for (const { vendor: here } of chosen) {
     const goods = bills.get(here.id)?.goods ?? 0;
     if (here.freeFrom !== null && reaches(goods, here.freeFrom))
-      return `but this keeps ${here.id} above ${money(here.freeFrom)}, from where shipping is free`;
+      return `but this keeps ${here.id} above ${moneyText(here.freeFrom, here.currency)}, from where shipping is free`;
     if (here.minimumOrder !== null && reaches(goods, here.minimumOrder))
-      return `but this keeps ${here.id} above its minimum of ${money(here.minimumOrder)}`;
+      return `but this keeps ${here.id} above its minimum of ${moneyText(here.minimumOrder, here.currency)}`;
   }
   return chosen.some(({ lines }) => lines.length > 1)
     ? "but other lines share what is bought here"

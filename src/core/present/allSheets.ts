@@ -3,7 +3,7 @@ import { likeness, type Sheet } from "./sheet.js";
 import { DOCUMENTS_SHEET, DRIFT_SHEET, LINES_SHEET, PROJECTS_SHEET, READINGS_SHEET } from "./sheets/papers.js";
 import { PARTS_SHEET } from "./sheets/parts.js";
 import { RULES_SHEET, SETTINGS_SHEET } from "./sheets/rulebook.js";
-import { OFFERS_SHEET, ON_HAND_SHEET, ORDER_SHEET, VENDORS_SHEET } from "./sheets/shop.js";
+import { CURRENCIES_SHEET, OFFERS_SHEET, ON_HAND_SHEET, ORDER_SHEET, VENDORS_SHEET } from "./sheets/shop.js";
 
 /** Every structured sheet of a workbook, in the order of its tabs. */
 export const SHEETS: readonly Sheet[] = [
@@ -15,6 +15,7 @@ export const SHEETS: readonly Sheet[] = [
   DRIFT_SHEET,
   OFFERS_SHEET,
   VENDORS_SHEET,
+  CURRENCIES_SHEET,
   ON_HAND_SHEET,
   ORDER_SHEET,
   RULES_SHEET,

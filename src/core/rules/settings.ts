@@ -98,6 +98,15 @@ export const SETTINGS: readonly SettingRow[] = [
   },
   { key: "guard", value: "four-way", unit: "choice", meaning: "four-way (IN, IN?, OUT?, OUT) | simple | strict" },
   {
+    key: "spares_resistor_pct",
+    value: 0,
+    unit: "%",
+    meaning:
+      "resistors ordered beyond what is wanted; up to the next price break more come by themselves where that costs nothing",
+  },
+  { key: "spares_capacitor_pct", value: 0, unit: "%", meaning: "capacitors ordered beyond what is wanted" },
+  { key: "spares_other_pct", value: 0, unit: "%", meaning: "all other parts ordered beyond what is wanted" },
+  {
     key: "hide_new_parts",
     value: "no",
     unit: "choice",

@@ -1,10 +1,13 @@
-import { Button } from "@fluentui/react-components";
+import { Button, Field, Input } from "@fluentui/react-components";
 import { useState } from "react";
 import { rulesOf } from "../../commands/book.js";
 import { sayStep, unsayStep } from "../../commands/decideRows.js";
 import { theirCells } from "../../commands/fill.js";
 import { fittedStep, openStops, tickStopStep } from "../../commands/fit.js";
 import type { ViewRow } from "../../commands/openSheet.js";
+import { type Wants, wantsOf } from "../../commands/orderBook.js";
+import { isBought } from "../../commands/overview.js";
+import { inTheWayOf } from "../../commands/standsInTheWay.js";
 import { PARTS_SHEET, workOut } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { PickRule } from "../kit/PickRule.js";
@@ -12,6 +15,7 @@ import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 import type { ScreenProps } from "../screens.js";
 import { logDay } from "../when.js";
+import { NothingFits } from "./NothingFits.js";
 import { PartCard } from "./PartCard.js";
 import { UseQuestion } from "./UseQuestion.js";
 import { WhyChain } from "./WhyChain.js";
@@ -45,10 +49,34 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
         {(row.values.came ?? 0) > 0 && row.values.fitted === null && <Fitted row={row} />}
       </Row>
       <UseQuestion row={row} />
+      {isBought(row.values) && row.values.offer === null && row.values.fitted === null && <FindOffer row={row} />}
       {opened === "why" && <WhyChain row={row.values} />}
       {opened === "edit" && <EditPart row={row} />}
       <TypedOver row={row} />
     </Stack>
+  );
+}
+
+/** Why a part that is to be bought has no offer, asked for by a click: all offers are looked through for it. */
+function FindOffer({ row }: { row: PartRow }) {
+  const { book } = useBench();
+  const [wants, setWants] = useState<Wants | null>(null);
+  if (!wants) {
+    return (
+      <div>
+        <Button onClick={() => setWants(wantsOf(book))}>Why has it no offer?</Button>
+      </div>
+    );
+  }
+  const want = inTheWayOf(row.values.id ?? "", wants);
+  if (want) return <NothingFits want={want} wants={wants} />;
+  const isAsked = wants.demands.some(({ part }) => part === row.values.id);
+  return (
+    <Quiet>
+      {isAsked
+        ? "Offers fit it: find them under Vendors."
+        : "It is not asked for: on hold, on the way, or another row buys it."}
+    </Quiet>
   );
 }
 
@@ -81,6 +109,24 @@ function TypedOver({ row }: { row: PartRow }) {
   );
 }
 
+/** Parts of a set with the same mark have to be alike: one offer serves them all. */
+function Alike({ row }: { row: PartRow }) {
+  const { book } = useBench();
+  const [mark, setMark] = useState(row.values.alike ?? "");
+  const hint =
+    "Any mark, such as A: parts of this set with the same one are bought from one offer (pairs, balanced arms).";
+  return (
+    <Row>
+      <Field label="Alike" hint={hint}>
+        <Input value={mark} onChange={(_, { value }) => setMark(value)} />
+      </Field>
+      {mark !== (row.values.alike ?? "") && (
+        <StepButton step={sayStep(book, [row], "alike", mark, mark === "" ? "no mark" : `the mark ${mark}`)} />
+      )}
+    </Row>
+  );
+}
+
 function EditPart({ row }: { row: PartRow }) {
   const { book, run } = useBench();
   const { rules } = rulesOf(book, row.values.project);
@@ -101,6 +147,7 @@ function EditPart({ row }: { row: PartRow }) {
         value={row.values.usedAs}
         onPick={(label) => give("usedAs", label, "use")}
       />
+      <Alike row={row} />
     </Stack>
   );
 }

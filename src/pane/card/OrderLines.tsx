@@ -1,66 +1,87 @@
-import {
-  Button,
-  Link,
-  Menu,
-  MenuItem,
-  MenuList,
-  MenuPopover,
-  MenuTrigger,
-  makeStyles,
-  tokens,
-} from "@fluentui/react-components";
+import { Button, Link, makeStyles } from "@fluentui/react-components";
+import { stockSparesStep } from "../../commands/deliveries.js";
 import type { ViewRow } from "../../commands/openSheet.js";
-import { orderStateStep } from "../../commands/order.js";
-import { csvOf, type ORDER_SHEET, ORDER_STATES, orderSheets } from "../../core/index.js";
-import { useBench } from "../bench.js";
-import { Stack } from "../kit/Stack.js";
+import { orderPapersStep, vendorOrders, whoGetsWhat } from "../../commands/orderPapers.js";
+import { doesSomething } from "../../commands/step.js";
+import { csvOf, moneyText, type ORDER_SHEET, type Table } from "../../core/index.js";
+import { textOf, useBench } from "../bench.js";
+import { Quiet, Row, Stack } from "../kit/Stack.js";
+import { StepButton } from "../kit/StepButton.js";
+import type { ScreenProps } from "../screens.js";
+import { OrderLine } from "./OrderLine.js";
 
-const useStyles = makeStyles({
-  list: { listStyle: "none", margin: 0, padding: 0 },
-  item: { padding: "6px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke3}` },
-  line: { display: "flex", gap: "8px", alignItems: "center", justifyContent: "space-between" },
-  quiet: { color: tokens.colorNeutralForeground2 },
-});
+const useStyles = makeStyles({ list: { listStyle: "none", margin: 0, padding: 0 } });
 
-/** The lines of the order in the sheet, vendor by vendor, and what became of each. */
-export function OrderLines({ rows }: { rows: readonly ViewRow<typeof ORDER_SHEET>[] }) {
+type Line = ViewRow<typeof ORDER_SHEET>;
+
+/** The order in the sheet: its papers, then vendor by vendor what became of each line. */
+export function OrderLines({ rows, go }: { rows: readonly Line[] } & ScreenProps) {
+  if (rows.length === 0) return null;
+  const vendors = [...new Set(rows.map(({ values }) => values.vendor ?? ""))];
+  return (
+    <>
+      <OrderPapers />
+      {vendors.map((vendor) => (
+        <VendorLines
+          key={vendor}
+          vendor={vendor}
+          rows={rows.filter(({ values }) => (values.vendor ?? "") === vendor)}
+          go={go}
+        />
+      ))}
+    </>
+  );
+}
+
+/** The papers of the order: as sheets of the workbook, and as CSV files. */
+function OrderPapers() {
+  const { host, book, run, say } = useBench();
+  const write = () =>
+    orderPapersStep(host, book)
+      .then((step) => run(step))
+      .catch((error: unknown) => say({ kind: "problem", text: textOf(error) }));
+  const spares = stockSparesStep(book);
+  return (
+    <Stack title="Papers of the order" isCard>
+      <Button onClick={() => void write()}>Write a sheet for each vendor, who gets what, and spares</Button>
+      <Quiet>Written again, they take the place of what stood there.</Quiet>
+      <Row>
+        {[...vendorOrders(book), whoGetsWhat(book)].map((table) => (
+          <Csv key={table.name} table={table} />
+        ))}
+      </Row>
+      {doesSomething(spares) && <StepButton step={spares} />}
+    </Stack>
+  );
+}
+
+const Csv = ({ table }: { table: Table }) => (
+  <Link href={`data:text/csv;charset=utf-8,${encodeURIComponent(csvOf(table))}`} download={`${table.name}.csv`}>
+    {table.name} as CSV
+  </Link>
+);
+
+function VendorLines({ vendor, rows, go }: { vendor: string; rows: readonly Line[] } & ScreenProps) {
   const styles = useStyles();
-  const { book, run } = useBench();
-  return orderSheets(rows.map(({ values }) => values)).map((sheet) => (
-    <Stack key={sheet.name} title={sheet.name} isCard>
-      <Link href={`data:text/csv;charset=utf-8,${encodeURIComponent(csvOf(sheet))}`} download={`${sheet.name}.csv`}>
-        The order as a CSV file
-      </Link>
+  const sums = new Map<string, number>();
+  for (const { values } of rows) {
+    const currency = values.currency ?? "";
+    sums.set(currency, (sums.get(currency) ?? 0) + (values.cost ?? 0));
+  }
+  return (
+    <Stack title={vendor} isCard>
+      <Quiet>
+        {rows.length} lines, goods{" "}
+        {[...sums]
+          .filter(([, sum]) => sum > 0)
+          .map(([code, sum]) => moneyText(sum, code))
+          .join(" and ") || "for nothing"}
+      </Quiet>
       <ul className={styles.list}>
-        {rows
-          .filter(({ values }) => (values.vendor ?? "") === sheet.name)
-          .map(({ at, values }) => (
-            <li key={at} className={styles.item}>
-              <div className={styles.line}>
-                <span>
-                  {values.units} x {values.stockNumber ?? values.description}
-                </span>
-                <Menu>
-                  <MenuTrigger disableButtonEnhancement>
-                    <Button size="small">{values.state ?? "to order"}</Button>
-                  </MenuTrigger>
-                  <MenuPopover>
-                    <MenuList>
-                      {ORDER_STATES.map((state) => (
-                        <MenuItem key={state} onClick={() => void run(orderStateStep(book, at, state))}>
-                          {state}
-                        </MenuItem>
-                      ))}
-                    </MenuList>
-                  </MenuPopover>
-                </Menu>
-              </div>
-              <div className={styles.quiet}>
-                {values.description}; for {values.forWhom}; {values.why}
-              </div>
-            </li>
-          ))}
+        {rows.map((row) => (
+          <OrderLine key={row.at} row={row} go={go} />
+        ))}
       </ul>
     </Stack>
-  ));
+  );
 }

@@ -8,6 +8,7 @@ import { readVendorList } from "../../commands/readVendorList.js";
 import { standsInTheWay } from "../../commands/standsInTheWay.js";
 import { counted } from "../../commands/step.js";
 import { textOf, useBench } from "../bench.js";
+import { NothingFits } from "../card/NothingFits.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
@@ -54,13 +55,9 @@ export function VendorsScreen() {
         {open.length > 0 && (
           <>
             <strong>Nothing fits {open.length} of them:</strong>
-            <ul className={styles.list}>
-              {open.map(({ parts, what, why }) => (
-                <li key={parts}>
-                  {parts} ({what}): {why}
-                </li>
-              ))}
-            </ul>
+            {open.map((want) => (
+              <NothingFits key={want.ids.join(" ") + want.what} want={want} wants={wants} />
+            ))}
           </>
         )}
       </Stack>

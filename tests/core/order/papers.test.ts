@@ -46,14 +46,15 @@ describe("the papers of an order", () => {
       pack: 5,
       price: 0.9,
       cost: 1.8,
+      currency: "EUR",
     };
     expect(orderSheets([line, { ...line, vendor: "B" }, { ...line, stockNumber: "4418" }])).toMatchObject([
       {
         name: "A",
-        heads: ["stock number", "description", "units", "pack", "price", "cost"],
+        heads: ["stock number", "description", "units", "pack", "pieces", "price", "cost", "currency"],
         rows: [
-          ["4417", "470 k 1 W", 2, 5, 0.9, 1.8],
-          ["4418", "470 k 1 W", 2, 5, 0.9, 1.8],
+          ["4417", "470 k 1 W", 2, 5, 10, 0.9, 1.8, "EUR"],
+          ["4418", "470 k 1 W", 2, 5, 10, 0.9, 1.8, "EUR"],
         ],
       },
       { name: "B" },

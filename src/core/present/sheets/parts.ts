@@ -58,6 +58,7 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   newVolts: number("new volts", VOLTS, { ...worked, group: "new" }),
   newType: text("new type", { ...worked, group: "new", width: 170 }),
   look: text("look", { ...worked, group: "new", width: 260 }),
+  alike: text("alike", { ...yours, group: "bought", width: 60 }),
   offer: text("offer", { ...yours, group: "bought", width: 150 }),
   fit: text("how it fits", { ...yours, group: "bought", width: 160 }),
   restsOn: text("rests on", { ...yours, group: "bought", width: 70 }),

@@ -1,4 +1,4 @@
-/** TABLE: the sheets of buying: Offers, On hand, Vendors, Order. */
+/** TABLE: the sheets of buying: Offers, On hand, Vendors, Currencies, Order. */
 import { STATUSES } from "../../offer.js";
 import { number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
@@ -58,7 +58,6 @@ export const VENDORS_SHEET = sheet("Vendors", 1, {
   vendor: text("vendor", { ...yours, width: 140 }),
   listDate: text("list of", { ...yours, width: 90 }),
   currency: text("currency", { ...yours, width: 70 }),
-  rate: number("rate", PRICE, { ...yours, width: 70 }),
   shipping: number("shipping", MONEY, yours),
   freeFrom: number("free from", MONEY, yours),
   minimumOrder: number("minimum order", MONEY, { ...yours, width: 90 }),
@@ -69,6 +68,14 @@ export const VENDORS_SHEET = sheet("Vendors", 1, {
   columns: text("columns understood as", { ...yours, width: 320 }),
 });
 export type VendorsRow = RowOf<typeof VENDORS_SHEET>;
+
+/** Currencies: what one unit of each is worth in yours, whose own rate is 1. */
+export const CURRENCIES_SHEET = sheet("Currencies", 1, {
+  currency: text("currency", { ...yours, width: 80 }),
+  rate: number("rate", PRICE, { ...yours, width: 80 }),
+  asOf: text("rate of", { ...yours, width: 100 }),
+});
+export type CurrenciesRow = RowOf<typeof CURRENCIES_SHEET>;
 
 /** What can have become of an ordered line. */
 export const ORDER_STATES = ["to order", "on the way", "came", "short", "sent another"] as const;
@@ -89,6 +96,7 @@ export const ORDER_SHEET = sheet("Order", 2, {
   why: text("why here", { ...worked, width: 320 }),
   state: word("state", ORDER_STATES, { ...yours, width: 100 }),
   came: number("came", PIECES, { ...yours, width: 60 }),
+  stocked: number("put in stock", PIECES, { ...worked, width: 76 }),
   remark: text("remark", { ...yours, width: 160 }),
 });
 export type OrderRow = RowOf<typeof ORDER_SHEET>;

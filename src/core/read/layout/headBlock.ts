@@ -21,16 +21,16 @@ export function headBlockAt(strips: readonly Strip[], at: number): HeadBlock | n
 
 /** The heads that start at a strip as they are printed, the body not looked at; or null. */
 export function printedHeadsAt(strips: readonly Strip[], at: number): HeadBlock | null {
-  for (let height = TALLEST; height >= 1; height--) {
-    const lines = strips.slice(at, at + height);
-    const heads = height === 1 ? headsOf(lines[0]!.pieces) : stackedHeads(lines);
+  const first = headsOf(strips[at]!.pieces);
+  for (let height = TALLEST; height > 1; height--) {
+    const heads = stackedHeads(strips.slice(at, at + height), first !== null);
     if (heads) return { heads, height };
   }
-  return null;
+  return first && { heads: first, height: 1 };
 }
 
 /** Heads broken over lines: the pieces that stand above each other are one, and then known; one of a single line may be strange. */
-function stackedHeads(lines: readonly Strip[]): Head[] | null {
+function stackedHeads(lines: readonly Strip[], isHead: boolean): Head[] | null {
   const isPlain = (strip: Strip) =>
     strip.pieces.some((piece) => piece.text.trim() !== "") &&
     !isRule(strip) &&
@@ -39,7 +39,6 @@ function stackedHeads(lines: readonly Strip[]): Head[] | null {
   if (lines.length < 2 || !lines.every(isPlain)) return null;
   const stacked = stack(lines);
   const filled = stacked.filter((piece) => piece.text.trim() !== "");
-  const isHead = headsOf(lines[0]!.pieces) !== null;
   if (!filled.every((piece) => roleOfHead(piece.text) ?? (isHead && piece.onFirst))) return null;
   return headsOf(stacked)?.map((head, i) => ({ ...head, end: filled[i]!.end })) ?? null;
 }

@@ -63,9 +63,8 @@ function roleOfPair(text: string): Role | null {
 /** "Cap. mfd", "Res. ohms", "Watts max": the first word and the unit together. */
 function roleByUnit(text: string, key: string): Role | null {
   const words = key.split(" ");
-  const unit = unitOfHead(text);
-  if (words.length > 3 || !unit?.measure) return null;
-  return ROLE_OF.get(words[0]!) ?? null;
+  const role = words.length > 3 ? null : (ROLE_OF.get(words[0]!) ?? null);
+  return role !== null && unitOfHead(text)?.measure ? role : null;
 }
 
 /** The unit printed in a head: "Cap. in MF", "Value (uF)", "W.V.D.C.", "Tol. ±%". */

@@ -22,10 +22,11 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   functions: ["core/index"],
   sources: ["core/index"],
   solver: ["core/index"],
+  longLists: ["core/index", "sources"],
   hosts: ["core/index"],
-  commands: ["core/index", "hosts/host", "sources", "solver"],
+  commands: ["core/index", "hosts/host", "longLists", "sources", "solver"],
   pane: ["commands", "core/index", "hosts/host"],
-  start: ["core", "functions", "sources", "solver", "hosts", "commands", "pane"],
+  start: ["core", "functions", "sources", "solver", "longLists", "hosts", "commands", "pane"],
 };
 
 const LONGEST = 200;

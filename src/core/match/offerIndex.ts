@@ -119,3 +119,7 @@ function shelfKey(offer: Offer): string {
 function cheapestPiece({ breaks, pack }: Offer): number {
   return breaks.reduce((least, [, price]) => Math.min(least, price / pack), Number.POSITIVE_INFINITY);
 }
+
+/** The room an index takes beside its samples, in bytes. */
+export const indexBytes = ({ rows, shelves, values, prices }: OfferIndex): number =>
+  rows.byteLength + shelves.byteLength + values.byteLength + prices.byteLength;

@@ -53,7 +53,11 @@ export function readList(lines: readonly SourceLine[], options: ReadOptions = {}
   const writing = writingOf(lines, noisy);
   const clauses = clausesOf(layout.notes, writing);
   const texts = records.map((record) => textsOf(record, writing));
-  const evidence = evidenceOf(texts.flatMap((own) => ofRoles(own, "value", "description").map((text) => text.words)));
+  const valued = texts.flatMap((own) => ofRoles(own, "value", "description"));
+  const evidence = evidenceOf(
+    valued.map((text) => text.words),
+    valued.map((text) => text.head),
+  );
   const dialect = dialectOf(layout.notes, evidence, options.capitalM);
   const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
   const stated = records.map((record, i) => statedPart(record, context, texts[i]));

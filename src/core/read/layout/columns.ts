@@ -26,16 +26,28 @@ export function settleColumns(heads: readonly Head[], body: readonly Strip[]): H
 
 const MOSTLY = 0.5;
 
+/** The texts that a body has first in each line under one head. */
+const firstsUnder = (heads: readonly Head[], head: Head, body: readonly Strip[]) =>
+  body.flatMap((strip) => {
+    const own = strip.pieces.find((piece) => piece.text.trim() !== "" && headOver(heads, strip, piece) === head);
+    return own ? [own.text.trim()] : [];
+  });
+
+/** Whether bare numbers stand under a head that says "symbol" or "diagram no.", and no other column but that of part numbers names parts. */
+export function isNumbered(heads: readonly Head[], body: readonly Strip[]): boolean {
+  const own = heads.find((head) => head.role === "designator");
+  const firsts = own ? firstsUnder(heads, own, body) : [];
+  const isMost = firsts.filter((text) => /^\d{1,3}[A-Z]?$/.test(text)).length > firsts.length * MOSTLY;
+  const others = heads.filter((head) => head !== own && head.role !== "partNumber" && head.role !== "section");
+  return isMost && others.every((head) => shareOfNames(firstsUnder(heads, head, body)) < MOSTLY);
+}
+
+const shareOfNames = (texts: readonly string[]) =>
+  texts.filter((text) => designatorsOf(text)).length / Math.max(1, texts.length);
+
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
-  const shares = heads.map((head) => {
-    if (head.role === "section") return 0;
-    const firsts = body.flatMap((strip) => {
-      const own = strip.pieces.find((piece) => piece.text.trim() !== "" && headOver(heads, strip, piece) === head);
-      return own ? [own.text] : [];
-    });
-    return firsts.filter((text) => designatorsOf(text)).length / Math.max(1, firsts.length);
-  });
+  const shares = heads.map((head) => (head.role === "section" ? 0 : shareOfNames(firstsUnder(heads, head, body))));
   const named = heads.findIndex((head) => head.role === "designator");
   const best = shares.indexOf(Math.max(...shares));
   if (shares[best]! < MOSTLY || (named >= 0 && shares[named]! >= shares[best]! / 2)) return [...heads];
@@ -81,7 +93,8 @@ function byIndex(heads: readonly Head[], pieces: readonly Piece[]): RowCell[] {
   return pieces.flatMap((piece) => {
     const head = heads.find((candidate) => candidate.start === piece.start);
     const text = piece.text.trim();
-    return text === "" ? [] : [{ role: head?.role ?? "remarks", text, unit: head?.unit ?? null }];
+    const isEmpty = text === "" || (head?.role === "designator" && /^[-–—]+$/.test(text));
+    return isEmpty ? [] : [{ role: head?.role ?? "remarks", text, unit: head?.unit ?? null }];
   });
 }
 

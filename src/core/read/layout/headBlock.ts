@@ -1,22 +1,23 @@
-import { nameDesignators, settleColumns } from "./columns.js";
+import { isNumbered, nameDesignators, settleColumns } from "./columns.js";
 import { headsOf, roleOfHead } from "./heads.js";
 import { isRule, type Strip } from "./pieces.js";
 import type { Head, Piece } from "./row.js";
 
-/** The heads of a table and how many lines they are printed over. */
-export type HeadBlock = { readonly heads: Head[]; readonly height: number };
+/** The heads of a table, how many lines they are printed over, and whether bare numbers name the parts below. */
+export type HeadBlock = { readonly heads: Head[]; readonly height: number; readonly numbered: boolean };
 
 const TALLEST = 3;
 const LONGEST_WORD = 24;
 
 /** The head that starts at a strip, printed over one to three lines, its columns settled by the body below; or null. */
 export function headBlockAt(strips: readonly Strip[], at: number): HeadBlock | null {
-  if (isMoreOfHead(strips, at)) return { heads: headsAbove(strips, at)!, height: 1 };
+  if (isMoreOfHead(strips, at)) return { heads: headsAbove(strips, at)!, height: 1, numbered: false };
   const block = printedHeadsAt(strips, at);
   if (!block) return null;
   const body = bodyBelow(strips, at + block.height);
   const settled = strips[at]!.form === "gaps" ? settleColumns(block.heads, body) : block.heads;
-  return { heads: nameDesignators(settled, body), height: block.height };
+  const numbered = isNumbered(settled, body);
+  return { heads: numbered ? settled : nameDesignators(settled, body), height: block.height, numbered };
 }
 
 /** The heads that start at a strip as they are printed, the body not looked at; or null. */
@@ -24,9 +25,9 @@ export function printedHeadsAt(strips: readonly Strip[], at: number): HeadBlock 
   const first = headsOf(strips[at]!.pieces);
   for (let height = TALLEST; height > 1; height--) {
     const heads = stackedHeads(strips.slice(at, at + height), first !== null);
-    if (heads) return { heads, height };
+    if (heads) return { heads, height, numbered: false };
   }
-  return first && { heads: first, height: 1 };
+  return first && { heads: first, height: 1, numbered: false };
 }
 
 /** Heads broken over lines: the pieces that stand above each other are one, and then known; one of a single line may be strange. */

@@ -14,13 +14,13 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   const unfolded: Strip[] = [];
   let at = 0;
   while (at < strips.length) {
-    const starts = panelStarts(strips, at);
+    const { starts, height } = panelsAt(strips, at);
     if (starts.length < 2) {
       unfolded.push(...pairsInLine(strips[at]!));
       at++;
       continue;
     }
-    const end = blockEnd(strips, at);
+    const end = blockEnd(strips, at + height);
     const block = strips.slice(at, end);
     starts.forEach((start, panel) => {
       const stop = starts[panel + 1] ?? Number.POSITIVE_INFINITY;
@@ -32,21 +32,21 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
 }
 
 /** Where the panels start: at each head of designators, or each return of the first head, when there is more than one. */
-function panelStarts(strips: readonly Strip[], at: number): number[] {
-  if (strips[at]!.form !== "gaps") return [];
-  const heads = printedHeadsAt(strips, at)?.heads ?? [];
-  const named = heads.filter((head) => head.role === "designator");
-  const again = heads.filter((head) => head.text === heads[0]!.text);
-  return (named.length > 1 ? named : again).map((head) => head.start);
+function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; height: number } {
+  const block = strips[at]!.form === "gaps" ? printedHeadsAt(strips, at) : null;
+  if (!block) return { starts: [], height: 1 };
+  const named = block.heads.filter((head) => head.role === "designator");
+  const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);
+  return { starts: (named.length > 1 ? named : again).map((head) => head.start), height: block.height };
 }
 
 /** A block of panels goes to the next page line, two blank lines, or the next head. */
-function blockEnd(strips: readonly Strip[], at: number): number {
-  for (let end = at + 1; end < strips.length; end++) {
+function blockEnd(strips: readonly Strip[], from: number): number {
+  for (let end = from; end < strips.length; end++) {
     const strip = strips[end]!;
     const isBlank = (i: number) => (strips[i]?.text.trim() ?? "") === "";
     const isFoot = strip.pieces.length > 0 && isPageLine(strip.text) && !/continued on/i.test(strip.text);
-    if (isFoot || panelStarts(strips, end).length > 1 || (isBlank(end) && isBlank(end + 1))) return end;
+    if (isFoot || panelsAt(strips, end).starts.length > 1 || (isBlank(end) && isBlank(end + 1))) return end;
   }
   return strips.length;
 }

@@ -46,7 +46,8 @@ function step(walk: Walk, strips: readonly Strip[], at: number): number {
     for (const taken of strips.slice(at, at + block.height)) walk.furniture.push(...taken.numbers);
     const isSame = walk.heads?.map((head) => head.role).join() === block.heads.map((head) => head.role).join();
     if (!isSame) walk.table++;
-    walk.heads = block.heads;
+    walk.headed = isSame;
+    [walk.heads, walk.numbered] = [block.heads, block.numbered];
     walk.heading = block.heads.map((head) => head.text).find(isKindHeading) ?? walk.heading;
     return block.height;
   }

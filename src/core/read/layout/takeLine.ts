@@ -3,14 +3,16 @@ import { goesOnWithList, isUnfinished, joinCells, type OpenRow, readsOn, textIn 
 import { isPageLine } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { RowCell } from "./row.js";
-import { cellsOf, withoutBox } from "./splitCells.js";
+import { behindBullet, cellsOf, withoutBox } from "./splitCells.js";
 import { isFramed, standsAsHeading, takeHeading } from "./takeHeading.js";
 import { isFootnote, takeOther, takeRemark } from "./takeOther.js";
 import { openRow, type Walk } from "./walk.js";
 
 /** One line that is neither blank, rule nor head: a row, the rest of one, a heading, a note. */
 export function takeLine(walk: Walk, printed: Strip): void {
-  const { strip, ticked } = withoutBox(printed);
+  const listed = behindBullet(printed, (name) => isNew(walk, name));
+  if (listed) walk.heads = null;
+  const { strip, ticked } = withoutBox(listed ?? printed);
   const cells = cellsOf(strip, walk.heads);
   if (walk.errata || (isFootnote(walk, strip) && !isFramed(strip.text))) takeRemark(walk, strip);
   else if (isRestOfBroken(walk, strip)) extend(walk, strip, cells);
@@ -20,6 +22,16 @@ export function takeLine(walk: Walk, printed: Strip): void {
   else if (isNamelessPart(walk, strip, cells, ticked)) openRow(walk, strip, cells);
   else if (isUnreadable(walk, cells)) walk.unread.push(...strip.numbers);
   else takeOther(walk, strip);
+}
+
+/** Whether no row of the section at hand has a designator yet; rows are looked at once. */
+function isNew(walk: Walk, name: string): boolean {
+  const { seen } = walk;
+  for (const { cells, section } of walk.rows.slice(seen.rows)) {
+    seen.rows++;
+    for (const own of walk.readName(textIn(cells, "designator")) ?? []) seen.names.add(`${section}/${own}`);
+  }
+  return !seen.names.has(`${walk.pending?.name ?? walk.section}/${name}`);
 }
 
 /** A line of a table whose column of designators holds something that is none: it is kept, as unread. */
@@ -59,11 +71,11 @@ function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): bool
   return own !== null;
 }
 
-/** A part named by letters alone (LS, RX) in the column of designators, with more in its row. */
+/** A part named by letters alone (LS, RX), or by a bare number where all are, with more in its row. */
 const isLettered = (walk: Walk, text: string, cells: readonly RowCell[]) =>
   walk.heads !== null &&
   cells.length > 1 &&
-  /^[A-Z]{1,4}$/.test(text) &&
+  (/^[A-Z]{1,4}(?:-[A-Z])?$/.test(text) || (walk.numbered && /^\d{1,3}[A-Z]?$/.test(text))) &&
   !/^(?:NOTE|REV|SEE|ALL|THE|FOR|REF)$/.test(text);
 
 /** "  C12A  40 mf., 150 volts" under C12: a section of the can above on a line of its own. */
@@ -101,7 +113,8 @@ function isRest(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
   const lacks = hasNoPartNumber(open.cells) && textIn(cells, "partNumber") !== "";
   const text = textIn(cells, "description") || textIn(cells, "use");
   const above = textIn(open.cells, "description");
-  if (walk.blank || walk.apart) return lacks && isUnfinished(above);
+  const isOneCell = cells.length === 1 && readsOn(text);
+  if (walk.blank || walk.apart) return isUnfinished(above) && (lacks || (isOneCell && walk.headed));
   if (standsAsHeading(walk, strip) && cells.length === 1 && walk.heads && strip.form === "gaps") return false;
   if (textIn(cells, "partNumber") === "") return true;
   return lacks && (isUnfinished(above) || readsOn(text));

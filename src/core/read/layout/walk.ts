@@ -15,13 +15,19 @@ export type Walk = {
   readonly furniture: number[];
   readonly unread: number[];
   readonly sections: { name: string; afterHead: boolean }[];
+  /** The designators of the rows looked at so far, each behind its section. */
+  readonly seen: { rows: number; readonly names: Set<string> };
   heads: readonly Head[] | null;
+  /** Whether bare numbers name the parts under these heads. */
+  numbered: boolean;
   table: number;
   section: string | null;
   pending: { readonly name: string; readonly afterHead: boolean } | null;
   heading: string | null;
   open: OpenRow | null;
   blank: boolean;
+  /** Whether a head has been repeated since the open row. */
+  headed: boolean;
   /** Whether something that is no row stands between the open row and here. */
   apart: boolean;
   errata: boolean;
@@ -37,13 +43,16 @@ export function startWalk(readName: ReadName): Walk {
     furniture: [],
     unread: [],
     sections: [],
+    seen: { rows: 0, names: new Set() },
     heads: null,
+    numbered: false,
     table: 0,
     section: null,
     pending: null,
     heading: null,
     open: null,
     blank: true,
+    headed: false,
     apart: false,
     errata: false,
   };
@@ -58,10 +67,11 @@ export function openRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): vo
   }
   const { section, heading, table } = walk;
   const broken = cells.length === 1 && strip.form === "gaps";
-  const start = strip.pieces[0]!.start;
+  const start = strip.pieces[0]?.start ?? 0;
   const textStart = strip.pieces[1]?.start ?? start + 1;
   walk.open = { lines: [...strip.numbers], cells: [...cells], section, heading, table, start, textStart, broken };
   walk.apart = false;
+  walk.headed = false;
   walk.rows.push(walk.open);
 }
 

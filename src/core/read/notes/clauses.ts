@@ -16,7 +16,7 @@ export type Clause = {
 };
 
 const BREAK =
-  /(?<=[\p{L}\d%)"][.])\s+(?=[\p{Lu}("])|;\s+|\s+(?=All\s)|\s+(?=[KM]\s*=)|,\s+(?=[KM]\s*=)|(?<=[a-z)]):\s+(?=resist|cap|cond|all\b)/u;
+  /(?<=[\p{L}\d%)"][.])\s+(?=[\p{Lu}("])|;\s+|\s+(?=All\s|ALL\s)|\s+(?=[KM]\s*=)|,\s+(?=[KM]\s*=)|(?<=[a-z)]):\s+(?=resist|cap|cond|all\b)/u;
 
 /** The statements of a document's notes; one without a subject of its own goes on about the one before. */
 export function clausesOf(notes: readonly Note[], writing: Writing): Clause[] {

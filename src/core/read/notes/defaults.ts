@@ -17,7 +17,7 @@ export type NoteDefault = {
 };
 
 const GENERAL =
-  /\b(?:all|unless|except|otherwise|nothing else|not noted|not marked|are|sofern|ohne angabe|wenn nicht|soweit|falls nicht|alle)\b/i;
+  /\b(?:all|unless|except|otherwise|nothing else|not noted|not marked|are|sofern|ohne angabe|wenn nicht|soweit|falls nicht|alle)\b|\bu\.?o\.?s\b/i;
 const NO_RULE = /\b(?:may|might|send|replace|has|have|was|were|supplied|can be)\b/i;
 
 /** The defaults that a document's statements give. */
@@ -44,7 +44,7 @@ function defaultOf({ words, kind, subject, named, section, at }: Clause): NoteDe
     watts: amountIn(words, "watt", behind),
     volts: kind === "capacitor" ? amountIn(words, "volt", behind) : null,
     construction: kind === "resistor" ? (makeIn(words, "construction", behind) as Construction | null) : null,
-    dielectric: kind === "capacitor" && named ? (makeIn(words, "dielectric", behind) as Dielectric | null) : null,
+    dielectric: kind === "capacitor" && named ? dielectricIn(words, behind) : null,
   };
   if (Object.values(said).every((value) => value === null)) return null;
   const before = (from: number) => from < subject;
@@ -81,6 +81,12 @@ function amountIn(words: Words, measure: string, within: (from: number) => boole
   return found ? times(found.figures[0]!.number, found.figures[0]!.unit!.factor) : null;
 }
 
+/** Film is a make of both; the word stands among the constructions. */
+function dielectricIn(words: Words, within: (from: number) => boolean): Dielectric | null {
+  const film = makeIn(words, "construction", within) === "film" ? "film" : null;
+  return (makeIn(words, "dielectric", within) as Dielectric | null) ?? film;
+}
+
 const makeIn = (words: Words, field: string, within: (from: number) => boolean) =>
   words.meanings.find((meaning) => meaning.field === field && within(meaning.from))?.value ?? null;
 
@@ -104,9 +110,11 @@ function applies(part: ListedPart, rule: NoteDefault): boolean {
 }
 
 function fillFrom(part: ListedPart, rule: NoteDefault, contradicted: ReadonlySet<ListedField>): ListedPart {
+  const hasVolts = part.sections?.some((section) => section.volts !== null) ?? false;
   const filled: Partial<Record<ListedField, unknown>> = {};
   for (const field of ["tolerance", "watts", "volts", "construction", "dielectric"] as const)
-    if (part[field] === null && rule[field] !== null && !contradicted.has(field)) filled[field] = rule[field];
+    if (part[field] === null && rule[field] !== null && !contradicted.has(field) && !(field === "volts" && hasVolts))
+      filled[field] = rule[field];
   const from = Object.fromEntries(Object.keys(filled).map((field) => [field, { by: "note" as const, at: rule.at }]));
   return { ...part, ...filled, from: { ...part.from, ...from } } as ListedPart;
 }

@@ -1,3 +1,4 @@
+import type { Unit } from "../../quantity/notation/units.js";
 import type { Note } from "../layout/row.js";
 import type { Dialect } from "../parts/context.js";
 import type { Words } from "../words/words.js";
@@ -15,8 +16,8 @@ export type Evidence = {
   readonly numbersBeforeM: readonly number[];
 };
 
-/** The evidence of a document's texts on resistors. */
-export function evidenceOf(texts: readonly Words[]): Evidence {
+/** The evidence of a document's texts on resistors and of the units in its heads. */
+export function evidenceOf(texts: readonly Words[], heads: readonly (Unit | null)[]): Evidence {
   const figures = texts.flatMap((words) =>
     words.amounts.flatMap((amount) => amount.figures.map((figure) => ({ figure, words }))),
   );
@@ -29,7 +30,7 @@ export function evidenceOf(texts: readonly Words[]): Evidence {
         (figure.unit.measure ?? "ohm") === "ohm",
     );
   return {
-    kPrinted: isPrefix(1e3).length > 0,
+    kPrinted: isPrefix(1e3).length > 0 || heads.some((head) => head?.measure === "ohm" && head.factor === 1e3),
     megPrinted: isPrefix(1e6).some(({ figure, words }) =>
       words.tokens.slice(figure.from, figure.to).some((token) => /^(?:meg|megohms?|megs)$/.test(token.key)),
     ),

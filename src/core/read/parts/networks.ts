@@ -1,6 +1,6 @@
 import type { InnerPart, Kind } from "../../part.js";
 import { times } from "../../quantity/readValue.js";
-import type { Figure, Words } from "../words/words.js";
+import type { Amount, Figure, Words } from "../words/words.js";
 import type { Context } from "./context.js";
 
 /** A figure as a piece of a network: a resistor by ohms, K or MEG, a capacitor by farads; bare ones go with the next. */
@@ -33,9 +33,15 @@ export function innerOfNetwork(words: Words, context: Context): InnerPart[] {
   });
 }
 
+/** "peaking, 93 uh, on 39K resistor". */
+const isCarrier = (amount: Amount, { tokens }: Words) =>
+  tokens[amount.from - 1]?.key === "on" && /^resist/.test(tokens[amount.to]?.key ?? "");
+
 /** What a coil is wound on, when that is a resistor with a value ("wound on 22K resistor"). */
 export function innerOfCoil(words: Words, context: Context): InnerPart[] | null {
-  const amount = words.amounts.find((candidate) => candidate.aside === "wound" || candidate.aside === "shunted");
+  const amount = words.amounts.find(
+    (candidate) => candidate.aside === "wound" || candidate.aside === "shunted" || isCarrier(candidate, words),
+  );
   const found = amount && piece(amount.figures[0]!, context);
   return found ? [found] : null;
 }

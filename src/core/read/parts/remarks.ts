@@ -8,8 +8,9 @@ import { inBase } from "./inBase.js";
 import { type Stated, statedPart } from "./statedPart.js";
 
 const NAME = /\b[A-Z]{1,3}-?\d{1,4}[A-Z]?\b/;
-const CORRECTION = /\b(?:should (?:read|be)|read|change(?:d)? to|is now|correct(?:ed)? to|instead of|to read)\b/i;
-const ADDITION = /^(?:page\s+\d+\s+)?add\s/i;
+const CORRECTION =
+  /\b(?:should (?:read|be)|read|change(?:d)?\b[^.]{0,60}\bto|is now|correct(?:ed)? to|instead of|to read)\b/i;
+const ADDITION = /^(?:page\s+\d+\s+)?add(?:ed)?[:,]?\s/i;
 
 /** Parts that stand on a slip alone: "Add R51, composition, 100 ohms, 1/2 W, between R48 and grid of V31". */
 export function additionsOf(remarks: readonly Note[], listed: readonly Stated[], context: Context): Stated[] {
@@ -52,7 +53,8 @@ const clues = (part: ListedPart) => ({
 
 function valuesOf(part: ListedPart, words: Words, context: Context): number[] {
   const united = words.amounts.filter((amount: Amount) => amount.figures[0]!.unit !== null);
-  return united.flatMap((amount) => inBase(amount.figures[0]!, words, clues(part), context)?.value ?? []);
+  const figures = united.flatMap((amount) => amount.figures);
+  return figures.flatMap((figure) => inBase(figure, words, clues(part), context)?.value ?? []);
 }
 
 /** The slip's value stands; a reader must know that list and slip differ. */

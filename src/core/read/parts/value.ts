@@ -1,5 +1,6 @@
 import type { Kind, ValueState, Warning } from "../../part.js";
 import type { Amount, Words } from "../words/words.js";
+import { type Alternatives, alternatives } from "./alternatives.js";
 import { type Context, MEASURE_OF } from "./context.js";
 import { type Clues, type InBase, inBase } from "./inBase.js";
 import { ofRoles, type Text } from "./texts.js";
@@ -36,8 +37,8 @@ export function readValues(texts: readonly Text[], clues: Omit<Clues, "head">, c
   if (!main) return state ? { ...NOTHING, state } : lostFigure(texts, clues.kind);
   if (state === "selected-in-test") return selected(candidates);
   const read = ofAmount(main, clues.kind);
-  const others = alternatives(texts, main, clues, context);
-  const full = others.length > 0 && read.value !== null ? withAlternatives(read, others) : read;
+  const others = alternatives(texts, main.amount, clues, context);
+  const full = others.values.length > 0 && read.value !== null ? withAlternatives(read, others) : read;
   return state === "not-fitted" ? { ...full, state } : full;
 }
 
@@ -125,12 +126,16 @@ function ofAmount(read: Read, kind: Kind): ReadValues {
   const all = values as number[];
   const span = { min: Math.min(...all), max: Math.max(...all) };
   if (amount.join === "or") return { ...NOTHING, ...span, state: "alternatives", warnings };
-  if (amount.join === "range" && !isList(amount, read.words, kind))
-    return { ...NOTHING, ...span, state: "range", warnings };
+  const isSpan = amount.join === "range" ? !isList(amount, read.words, kind) : isTrimmer(amount);
+  if (isSpan) return { ...NOTHING, ...span, state: "range", warnings };
   if (kind === "potentiometer" || kind === "inductor" || kind === "thermistor")
     return { ...NOTHING, value: all[0]!, printed: amount.figures[0]!.number, state: "stated", warnings };
   return { ...NOTHING, list: listed(amount, all), state: "stated", warnings };
 }
+
+/** "4/20 pF": so few picofarads with a stroke are the limits of a trimmer. */
+const isTrimmer = ({ joiner, figures: [low, high, more] }: Amount) =>
+  joiner === "/" && !more && low!.unit?.factor === 1e-12 && high!.unit?.factor === 1e-12 && low!.number < high!.number;
 
 const MOST_SECTIONS = 4;
 
@@ -152,33 +157,11 @@ function isList(amount: Amount, words: Words, kind: Kind): boolean {
   );
 }
 
-const CUE = /\b(?:early|earlier|later?|may be|also|or|after serial|supplied)\b/i;
-const BRACKETED = new Set(["brackets", "was", "marked"]);
-const PAST = /\b(?:rev|orig\w*|measured|were)\b/i;
-
-/** Other values that the brackets or remarks allow ("33K in early sets", "or 8k25", "22u also fits"). */
-function alternatives(texts: readonly Text[], main: Read, clues: Omit<Clues, "head">, context: Context): number[] {
-  return texts.flatMap(({ role, words }) => {
-    const isRemark = role === "remarks" || role === "history";
-    if (!CUE.test(words.text) || (PAST.test(words.text) && isRemark)) return [];
-    return words.amounts
-      .filter((amount) => amount !== main.amount && (isRemark || BRACKETED.has(amount.aside ?? "")))
-      .flatMap((amount) => {
-        const values = amount.figures.map((figure) =>
-          figure.unit ? inBase(figure, words, { ...clues, head: null }, context)?.value : null,
-        );
-        const isTimes = amount.joiner === "x";
-        return values
-          .flatMap((value) => (value ? [isTimes ? value * amount.figures[0]!.number : value] : []))
-          .slice(isTimes ? -1 : 0);
-      });
-  });
-}
-
-function withAlternatives(read: ReadValues, others: readonly number[]): ReadValues {
-  const all = [read.value!, ...others];
-  if (others.every((other) => other === read.value)) return read;
-  return { ...read, state: "alternatives", min: Math.min(...all), max: Math.max(...all) };
+function withAlternatives(read: ReadValues, { values, current }: Alternatives): ReadValues {
+  const all = [read.value!, ...values];
+  if (values.every((value) => value === read.value)) return read;
+  const value = current ?? read.value;
+  return { ...read, value, state: "alternatives", min: Math.min(...all), max: Math.max(...all) };
 }
 
 const LOST = /[■□?~]|,\s*[.;,]+\s*[.;,~]/;

@@ -4,7 +4,7 @@ export type Designators = { readonly names: readonly string[]; readonly end: num
 const NAME =
   /(?:((?:\d{0,2}A\d{1,2})+)(?=[A-Z]{1,3}\d)|([A-Z]|\d{1,2})-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})(?:(?=ABC?D?E?F?(?![A-Za-z0-9]))|([A-Za-z]?)(?![A-Za-z0-9%µΩ]))/y;
 const NUMBER =
-  /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|\s*(?:[kKMmpnuµVWΩHhAa]|meg|ohms?|m?mfd?|[up]f|off|used|hy|henr[yi]|amps?|cycles|[km]c)(?![a-z]))/y;
+  /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|,(?:000|\d{3}\s?(?:ohm|Ω))|\s*(?:[kKMmpnuµVWΩHhAa]|meg|ohms?|m?mfd?|[up]f|off|used|hy|henr[yi]|amps?|cycles|[km]c)(?![a-z]))/y;
 const SUFFIX = /([A-F])(?![A-Za-z0-9])/y;
 const SUFFIXES = /\s?([A-F]{2,6})(?![A-Za-z0-9])/y;
 const RANGE = /\s*(?:THRU|thru|Thru|TO|to|through|bis|-|–|—|\.\.\.|…)\s*/y;

@@ -81,11 +81,11 @@ function resolveRow(
   return { ...row, cells, names, partNumber, borrowed };
 }
 
-/** The names of a row; a column that the list is named by may hold only letters (RX). */
+/** The names of a row; a column that the list is named by may hold only letters (RX) or a number (14). */
 function namesOf(row: ListRow, readName: (text: string) => readonly string[] | null): readonly string[] {
   const text = cellText(row, "designator").trim();
   if (text === "") return [];
-  const names = readName(text) ?? (/^[A-Z]{1,4}$/.test(text) ? [text] : []);
+  const names = readName(text) ?? (/^(?:[A-Z]{1,4}(?:-[A-Z])?|\d{1,3}[A-Z]?)$/.test(text) ? [text] : []);
   const except = /\bexcept\s+([^)]*)/i.exec(cellText(row, "description"));
   const left = except ? readName(except[1]!) : null;
   return left ? names.filter((name) => !left.includes(name)) : names;

@@ -1,5 +1,6 @@
 import type { Unit } from "../../quantity/notation/units.js";
 import { unitAt } from "./figures.js";
+import { spelledAt } from "./spelled.js";
 import type { Token } from "./token.js";
 import type { PrintedTolerance } from "./words.js";
 
@@ -38,6 +39,9 @@ function percentEnd(tokens: readonly Token[], at: number): number {
 
 function limitAt(tokens: readonly Token[], at: number): Limit | null {
   const token = tokens[at];
+  const spelled = token?.lexeme.isNumber ? spelledAt(tokens, at) : null;
+  const end = spelled ? percentEnd(tokens, spelled.to) : -1;
+  if (end > 0) return { number: spelled!.number, percent: true, unit: null, to: end };
   if (token?.type !== "number" || token.unit) return null;
   const percent = percentEnd(tokens, at + 1);
   if (percent > 0) return { number: token.value, percent: true, unit: null, to: percent };
@@ -52,10 +56,11 @@ function limitAt(tokens: readonly Token[], at: number): Limit | null {
  */
 export function toleranceAt(tokens: readonly Token[], at: number): PrintedTolerance | null {
   const side = sideAt(tokens, at);
-  if (!side && (tokens[at]?.type !== "number" || percentEnd(tokens, at + 1) < 0)) return null;
+  const isFigure = tokens[at]?.type === "number" && percentEnd(tokens, at + 1) > 0;
+  if (!side && !isFigure && !tokens[at]?.lexeme.isNumber) return null;
   const first = limitAt(tokens, side?.to ?? at);
   if (!first) return null;
-  if (!side) return both(first, at, first.to);
+  if (!side) return first.percent ? both(first, at, first.to) : null;
   if (side.sign === "both") return both(first, at, first.to);
   return twoSided(tokens, at, side.sign, first);
 }

@@ -138,7 +138,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "mark",
     "selected",
-    "selected in test|selected at test|selected on test|selected in final test|select in test|select at test|select on test|sit|sat|sot|aot|factory selected|see table|see chart|to suit|beim abgleich ausgesucht|ausgesucht|selected for|selected value|value selected|adjust on test|adjusted on test|chosen in test|select for best",
+    "selected|selected in test|selected at test|selected on test|selected in final test|select in test|select at test|select on test|sit|sat|sot|aot|factory selected|factory select|factory sel|see table|see chart|to suit|beim abgleich ausgesucht|ausgesucht|selected for|selected value|value selected|adjust on test|adjusted on test|chosen in test|select for best",
   ],
   ["mark", "nominal", "nom|nominal|nominally"],
   ["mark", "missing", "tbd|see note|unknown|na"],
@@ -152,7 +152,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "aside",
     "previous",
-    "test|hot|peak|surge|dc resistance|resistance dc|cold resistance|dc|primary impedance|plate to plate|ct|center tapped|impedance|turns|turn|meter",
+    "test|hot|peak|surge|dc resistance|resistance dc|cold resistance|dc|primary impedance|plate to plate|impedance|turns|turn|meter",
   ],
   ["aside", "either", "spitze"],
   ["reference", "same", "same as|identical to|identical with|identical|like|as|wie|gleich|see"],

@@ -1,7 +1,5 @@
 import type { ListedPart } from "../part.js";
-
-/** Two parts taken as one for a first look. */
-type Pair = { readonly factory: ListedPart; readonly service: ListedPart };
+import type { Assignment } from "./assign.js";
 
 const SAME_PLACE = 1.5;
 const OTHER_PLACE = -2;
@@ -9,20 +7,30 @@ const FEW = 0.15;
 
 /**
  * Points for two parts standing in sections that answer to each other, learned from a first pairing: the sections of
- * two documents have other names, and one may cover two of the other's.
+ * two documents have other names, and one may cover two of the other's. By rows of both documents.
  */
-export function sectionPoints(pairs: readonly Pair[]): (a: ListedPart, b: ListedPart) => number {
+export function sectionPoints(
+  factory: readonly ListedPart[],
+  service: readonly ListedPart[],
+  pairs: Assignment,
+): (row: number, column: number) => number {
+  const [own, other] = [areasOf(factory), areasOf(service)];
   const votes = new Map<string, number>();
-  const ofFactory = new Map<string | null, number>();
-  for (const { factory, service } of pairs) {
-    const key = keyOf(factory, service);
+  const ofOwn = new Map<string, number>();
+  for (const [i, j] of pairs) {
+    const key = `${own[i]}\n${other[j]}`;
     votes.set(key, (votes.get(key) ?? 0) + 1);
-    ofFactory.set(factory.section, (ofFactory.get(factory.section) ?? 0) + 1);
+    ofOwn.set(own[i]!, (ofOwn.get(own[i]!) ?? 0) + 1);
   }
-  return (a, b) => {
-    const share = (votes.get(keyOf(a, b)) ?? 0) / Math.max(1, ofFactory.get(a.section) ?? 0);
+  return (i, j) => {
+    const share = (votes.get(`${own[i]}\n${other[j]}`) ?? 0) / Math.max(1, ofOwn.get(own[i]!) ?? 0);
     return share > FEW ? SAME_PLACE : OTHER_PLACE;
   };
 }
 
-const keyOf = (a: ListedPart, b: ListedPart) => `${a.section}\n${b.section}`;
+/** The section of each part; in a document without sections the hundred of its number, where parts are numbered by hundreds. */
+function areasOf(parts: readonly ListedPart[]): readonly string[] {
+  const hundreds = parts.map(({ designators }) => /\d(?=\d\d[A-Z]?$)/i.exec(designators[0] ?? "")?.[0] ?? "");
+  const isByHundreds = parts.every(({ section }) => section === null) && new Set(hundreds).size > 2;
+  return parts.map(({ section }, i) => (isByHundreds ? hundreds[i]! : (section ?? "")));
+}

@@ -2,7 +2,22 @@ import type { Kind, ListedPart } from "../part.js";
 
 /** Words that say nothing of which part it is: kinds, makes, units. */
 const COMMON =
-  /^(?:capacitor|condenser|resistor|coil|choke|transformer|trans|tube|lamp|switch|fuse|paper|mica|ceramic|disc|electrolytic|molded|fixed|variable|carbon|composition|wirewound|ohms?|mfd|mmfd?|volts?|watts?|part|same|with|and|the|for|meg|can)$/;
+  /^(?:capacitor|condenser|resistor|coil|choke|transformer|trans|tube|valve|lamp|switch|fuse|paper|mica|ceramic|disc|electrolytic|elect|molded|fixed|variable|carbon|composition|wirewound|wire|wound|ohms?|mfd|mmfd?|volts?|watts?|part|same|with|and|the|for|meg|can)$/;
+
+/** Words of two ways to say one thing (common practice), as the one we count by. */
+const SAME_WORD: Readonly<Record<string, string>> = {
+  aerial: "antenna",
+  anode: "plate",
+  mains: "power",
+  smoothing: "filter",
+  gang: "tuning",
+  ganged: "tuning",
+  dial: "pilot",
+  loudspeaker: "speaker",
+  wave: "band",
+  gain: "volume",
+  earth: "ground",
+};
 
 /** The telling words of a part as both lists print it: uses, type numbers, frequencies; without names and order numbers. */
 export function wordsOf(part: ListedPart): readonly string[] {
@@ -10,12 +25,20 @@ export function wordsOf(part: ListedPart): readonly string[] {
   const text = `${part.printed} ${part.use ?? ""}`.replace(part.stockNumber ?? "\0", " ").toLowerCase();
   const joined = text.replace(/\b([a-z])[.-](?:([a-z])\b\.?)/g, "$1$2");
   const found = joined.match(/[a-z\d]+(?:\.\d+)?/g) ?? [];
-  return [...new Set(found.filter((word) => word.length > 1 && !COMMON.test(word) && !names.has(word)))];
+  const telling = found.filter((word) => word.length > 1 && !COMMON.test(word) && !names.has(word));
+  return [...new Set(telling.map((word) => SAME_WORD[word] ?? word))];
 }
 
 /** Whether two words are the same or one is the other's abbreviation (trans, transformer). */
-export const alike = (a: string, b: string) =>
+const alike = (a: string, b: string) =>
   a === b || (/^[a-z]{3,}$/.test(a) && /^[a-z]{3,}$/.test(b) && (a.startsWith(b) || b.startsWith(a)));
+
+/** The words that two parts share, each as either prints it. */
+export const sharedWords = (a: readonly string[], b: readonly string[]): readonly (readonly [string, string])[] =>
+  a.flatMap((word) => {
+    const match = b.find((other) => alike(word, other));
+    return match === undefined ? [] : [[word, match] as const];
+  });
 
 /** How telling each word is among parts of one kind: rare ones are worth more. */
 export function worth(all: readonly { readonly part: ListedPart; readonly words: readonly string[] }[]): Worth {

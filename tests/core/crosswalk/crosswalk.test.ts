@@ -92,4 +92,31 @@ describe("two documents of one set", () => {
     expect(walk.pairs.length + walk.onlyFactory.length).toBe(readText(FACTORY).parts.length);
     expect(walk.pairs.length + walk.onlyService.length).toBe(readText(SERVICE).parts.length);
   });
+
+  test("each pair says what speaks for it", () => {
+    expect(pairOf("C201").because).toContain("the same value");
+    expect(pairOf("V101").because).toContain("the same type number");
+    expect(pairOf("T201").because.join()).toContain("both say if, 455");
+  });
+
+  describe("what the person said", () => {
+    const said = (answer: "same" | "another") =>
+      crosswalk(readText(FACTORY).parts, readText(SERVICE).parts, (a, b) =>
+        a.designators[0] === "C203" && b.designators[0] === "C-4" ? answer : null,
+      );
+    const partnerOf = (name: string, found: ReturnType<typeof said>) =>
+      found.pairs.find(({ factory }) => factory.designators[0] === name)!;
+
+    test("stands against all signs, and the other part looks for another partner", () => {
+      expect(partnerOf("C203", said("same"))).toMatchObject({ service: { designators: ["C-4"] }, confidence: 1 });
+      expect(partnerOf("C204", said("same")).service.designators).toEqual(["C-3"]);
+    });
+
+    test("a pair that was refused is not proposed again", () => {
+      const { pairs } = said("another");
+      expect(
+        pairs.filter((each) => each.factory.designators[0] === "C203" && each.service.designators[0] === "C-4"),
+      ).toEqual([]);
+    });
+  });
 });

@@ -132,9 +132,9 @@ function merge(cells: readonly RowCell[]): RowCell[] {
   return merged;
 }
 
-/** What a part number looks like: letters and digits in groups, or a long number. */
+/** What a part number looks like: letters and digits in groups, or a long number; a round one is a value in ohms. */
 export const PART_NUMBER =
-  /^(?=.*\d)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:(?:[A-Z0-9]{1,9}-|[A-Z]{1,3}\/)[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|\d{5,})$/;
+  /^(?=.*\d)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:(?:[A-Z0-9]{1,9}-|[A-Z]{1,3}\/)[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|(?![1-9]\d{0,2}0+$)\d{5,})$/;
 
 /**
  * The cells of a typed line without heads: designators, description, and a part number at the end; or a count first and

@@ -1,9 +1,12 @@
 import * as core from "../core/index.js";
 import { anything, rating, text } from "./ask.js";
-import { each, spill } from "./cell.js";
+import { type Ask, each, spill } from "./cell.js";
 
-/** The rules that a text puts in force, and whether they are the defaults. */
-const inForce = (rules: string | null) => core.rulesOfText(rules);
+/** The rules that a text puts in force; one text that serves a column is read once. The defaults where there is none. */
+function inForce(given: unknown): Ask<core.RulesInForce> {
+  const { read } = word(given);
+  return { given, read: (cell) => core.rulesOfText(read(cell) as string | null) };
+}
 
 const word = (given: unknown) => text<null>(given, null);
 const listed = (cell: core.Cell) => (typeof cell === "number" ? cell : String(cell));
@@ -14,9 +17,9 @@ function ofStages(
   show: (stages: ReturnType<typeof core.whatToFit>, isDefault: boolean) => core.Cell[][],
 ): unknown[][] {
   return spill(
-    [anything(part), word(type), word(usedAs), rating<null>(volts, "volts", "volt", null), word(rules)],
-    (cell, type, usedAs, volts, rules) =>
-      show(core.whatToFit({ listed: listed(cell), type, usedAs, volts, inForce: inForce(rules) }), rules === null),
+    [anything(part), word(type), word(usedAs), rating<null>(volts, "volts", "volt", null), inForce(rules)],
+    (cell, type, usedAs, volts, inForce) =>
+      show(core.whatToFit({ listed: listed(cell), type, usedAs, volts, inForce }), inForce === core.DEFAULTS_IN_FORCE),
   );
 }
 
@@ -97,8 +100,8 @@ export function partType(part: unknown[][], year?: unknown[][]): unknown[][] {
  * @example LUG.RULE_FOR({"paper_wax"; "fuse"}, "line_to_chassis") -> {"action", "replace", "use line_to_chassis"; "action", "test", "type fuse"}
  */
 export function ruleFor(type: unknown[][], usedAs?: unknown[][], rules?: unknown[][]): unknown[][] {
-  return spill([text(type), word(usedAs), word(rules)], (type, usedAs, rules) =>
-    core.ruleTable(type, usedAs, inForce(rules)).map((row) => [...row]),
+  return spill([text(type), word(usedAs), inForce(rules)], (type, usedAs, inForce) =>
+    core.ruleTable(type, usedAs, inForce).map((row) => [...row]),
   );
 }
 
@@ -113,8 +116,8 @@ export function ruleFor(type: unknown[][], usedAs?: unknown[][], rules?: unknown
  * @example LUG.CAUTIONS("pot_switch") -> {"stop", "Line-powered part. Follow local wiring rules; have a qualified person check work you are not licensed or trained to do."}
  */
 export function cautions(type: unknown[][], usedAs?: unknown[][], rules?: unknown[][]): unknown[][] {
-  return spill([text(type), word(usedAs), word(rules)], (type, usedAs, rules) =>
-    core.cautionTable(type, usedAs, inForce(rules)).map((row) => [...row]),
+  return spill([text(type), word(usedAs), inForce(rules)], (type, usedAs, inForce) =>
+    core.cautionTable(type, usedAs, inForce).map((row) => [...row]),
   );
 }
 
@@ -129,7 +132,7 @@ export function cautions(type: unknown[][], usedAs?: unknown[][], rules?: unknow
  * @example LUG.UNSTATED("carbon_comp", "watts") -> 0.5
  */
 export function unstated(type: unknown[][], figure: unknown[][], rules?: unknown[][]): unknown[][] {
-  return each([text(type), text(figure), word(rules)], (type, figure, rules) =>
-    core.unstatedFigure(type, figure, inForce(rules)),
+  return each([text(type), text(figure), inForce(rules)], (type, figure, inForce) =>
+    core.unstatedFigure(type, figure, inForce),
   );
 }

@@ -110,7 +110,10 @@ function cellOf(given: Given | undefined): Cell | CellError {
 function answerOf(work: () => unknown): Shown | Shown[][] {
   try {
     const answer = work();
-    return Array.isArray(answer) ? transposed((answer as unknown[][]).map((row) => row.map(shown))) : shown(answer);
+    if (!Array.isArray(answer)) return shown(answer);
+    const rows = answer as unknown[][];
+    const isOne = rows.length === 1 && rows[0]!.length === 1;
+    return isOne ? shown(rows[0]![0]) : transposed(rows.map((row) => row.map(shown)));
   } catch (error) {
     if (error instanceof CellError) return shown(error);
     throw error;

@@ -4,7 +4,7 @@ import { PartsError } from "../problem.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import type { RulesInForce } from "../rule.js";
 import { CAUTIONS } from "../rules/cautions.js";
-import { ROLE_COLUMNS, type RuleFor, ruleFor } from "../rules/ruleFor.js";
+import { classRuleFor, ROLE_COLUMNS, type RuleFor, ruleFor } from "../rules/ruleFor.js";
 import type { Cell } from "../table.js";
 import { typeNamed } from "./whatToFit.js";
 
@@ -71,7 +71,7 @@ export function cautionTable(type: string, usedAs: string | null, inForce: Rules
  * @example unstatedFigure("carbon_comp", "tolerance", DEFAULTS_IN_FORCE) // "±20 %"
  */
 export function unstatedFigure(type: string, figure: string, inForce: RulesInForce): Cell {
-  const { classRow } = found(type, null, inForce);
+  const classRow = classRuleFor(inForce, typeNamed(type, inForce.rules) ?? type);
   if (figure === "watts") return classRow.unstatedWatts;
   if (figure === "volts") return classRow.unstatedVolts;
   if (figure !== "tolerance") throw new PartsError("unknown-name", figure, "Ask for tolerance, watts or volts.");

@@ -8,8 +8,22 @@ export function labelOf(rules: readonly Rule[], scope: Rule["scope"], id: string
 /** The rule's id that a cell names, by label or by id; null where no rule is called so. */
 export function idOfLabel(rules: readonly Rule[], scope: Rule["scope"], text: string | null): string | null {
   if (text === null) return null;
-  const wanted = text.trim().toLowerCase();
-  const named = rules.filter((rule) => rule.scope === scope);
-  const found = named.find((rule) => rule.label.toLowerCase() === wanted) ?? named.find((rule) => rule.id === wanted);
-  return found?.id ?? null;
+  let names = namesOf.get(rules);
+  if (!names) {
+    names = namesIn(rules);
+    namesOf.set(rules, names);
+  }
+  return names.get(`${scope} ${text.trim().toLowerCase()}`) ?? null;
+}
+
+/** The names of a set of rules: a column of cells asks for one after the other. */
+const namesOf = new WeakMap<readonly Rule[], ReadonlyMap<string, string>>();
+
+/** Every label and every id with the id it stands for; a label outranks an id, the first of two equal ones the second. */
+function namesIn(rules: readonly Rule[]): ReadonlyMap<string, string> {
+  const names = new Map<string, string>();
+  for (const name of ["id", "label"] as const) {
+    for (const rule of [...rules].reverse()) names.set(`${rule.scope} ${rule[name].toLowerCase()}`, rule.id);
+  }
+  return names;
 }

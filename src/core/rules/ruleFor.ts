@@ -53,6 +53,11 @@ function rowOf({ rules, settings }: RulesInForce, scope: Rule["scope"], id: stri
   throw new PartsError("unknown-name", id, wanted);
 }
 
+/** The row of a class alone, with the figures that settings give it; problem `unknown-name` as `ruleFor`. */
+export function classRuleFor(inForce: RulesInForce, className: string): Rule {
+  return rowOf(inForce, "class", className);
+}
+
 const demandsSafety = (role: Rule) => role.technologies.some((id) => id === "x_class" || id === "y_class");
 
 /** The safety class a role demands of a capacitor, read from the technologies of its row. */
@@ -94,7 +99,7 @@ function merged(classRow: Rule, roleRow: Rule, mute: (column: string) => boolean
  * @example ruleFor(DEFAULTS_IN_FORCE, "paper_wax", "line_to_chassis").technologies // ["y_class"]
  */
 export function ruleFor(inForce: RulesInForce, className: string, role: string | null): RuleFor {
-  const classRow = rowOf(inForce, "class", className);
+  const classRow = classRuleFor(inForce, className);
   const roleRow = rowOf(inForce, "role", role ?? "general");
   const policy = inForce.settings.policy as Policy;
   const safety = safetyOf(roleRow, classRow.kind);

@@ -24,8 +24,10 @@ const FROM_SETTINGS: readonly {
  */
 export function withSettings(row: Rule, settings: Settings): Rule {
   const name = `${row.scope} ${row.id}`;
+  const fromSettings = FROM_SETTINGS.filter((each) => each.row === name);
+  if (fromSettings.length === 0) return row;
   const usual = defaultRules().find(({ scope, id }) => scope === row.scope && id === row.id);
-  const columns = FROM_SETTINGS.filter((each) => each.row === name).flatMap(({ column, key, sign }) => {
+  const columns = fromSettings.flatMap(({ column, key, sign }) => {
     const percent = settings[key];
     return typeof percent === "number" && row[column] === usual?.[column] ? [[column, (sign * percent) / 100]] : [];
   });

@@ -73,14 +73,14 @@ export function consider(look: Lookout, bounds: Bounds, outer: Join, form: Form,
     refuse(look, 1);
     return;
   }
-  const network = mapNetwork(networkFrom(form, outer, places), (place) => look.parts[place]!);
+  const network = () => mapNetwork(networkFrom(form, outer, places), (place) => look.parts[place]!);
   list.add({
     network,
     distance: off < EXACT ? 0 : off,
     parts: places.length,
     price: priceOf(look.supply, places),
     hardest: hardest(form, numbers),
-    key: keyOf(network),
+    key: () => keyOf(network()),
   });
   narrow(look.sides, aim, nominal, list.reach());
 }
@@ -89,7 +89,7 @@ export function consider(look: Lookout, bounds: Bounds, outer: Join, form: Form,
 function hardest(form: Form, numbers: readonly number[]): number {
   const borne: Borne = { added: [], through: [] };
   bear(form, numbers, borne);
-  return Math.max(...borne.added.map((added, i) => Number((added * borne.through[i]!).toFixed(12))));
+  return Math.max(...borne.added.map((added, i) => Math.round(added * borne.through[i]! * 1e12) / 1e12));
 }
 
 /** Counts what a refused network cost in time; when patience is at its end nothing is looked for any more. */

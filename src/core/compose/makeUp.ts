@@ -38,12 +38,12 @@ export function makeUp(wants: Wants): MadeUpList {
   }
 }
 
-/** The same in steps, for long work: yields the best so far, and ends with the answer. */
-export function* makingUp(wants: Wants): Generator<MadeUpList, MadeUpList> {
+/** The same in steps, for long work: each tells the best so far to whom asks, and the last is the answer. */
+export function* makingUp(wants: Wants): Generator<() => MadeUpList, MadeUpList> {
   const look = lookout(wants);
   for (let count = wants.leastParts ?? 1; count <= (wants.mostParts ?? 4) && !isSettled(look); count++) {
     const bounds = boundsOf(look.parts, count, wants);
-    if (bounds) for (const _ of networksOf(look, bounds, count)) yield answer(look);
+    if (bounds) for (const _ of networksOf(look, bounds, count)) yield () => answer(look);
   }
   return answer(look);
 }
@@ -68,7 +68,7 @@ function answer(look: Lookout): MadeUpList {
 }
 
 function madeUp({ network: found, price, distance }: Candidate, { kind, wanted }: Wants): MadeUp {
-  const network = largestFirst(found, kind);
+  const network = largestFirst(found(), kind);
   const values = withValues(network);
   // 15 figures drop the dust of binary fractions: 220 pF beside 30 pF is 250 pF, not 249.99999999999997.
   const value = Number(networkValue(values, kind).toPrecision(15));

@@ -3,14 +3,14 @@ import type { StockPart } from "./stock.js";
 
 /** A network that meets the wants; `distance` is how far off it is, as the logarithm of the ratio. */
 export type Candidate = {
-  readonly network: Network<StockPart>;
+  readonly network: () => Network<StockPart>;
   readonly distance: number;
   readonly parts: number;
   readonly price: number;
   /** The largest share of the power that one part takes. */
   readonly hardest: number;
   /** The same for the same network, however it was come by. */
-  readonly key: string;
+  readonly key: () => string;
 };
 
 /** The best candidates so far: nearest first, at equal distance fewer parts, then the lower price, then the load
@@ -30,7 +30,7 @@ export function shortlist(length: number, first: "nearest" | "fewest"): Shortlis
     best,
     reach: () => (best.length < length ? Number.POSITIVE_INFINITY : best[length - 1]!.distance),
     add(candidate) {
-      if (best.some(({ key }) => key === candidate.key)) return;
+      if (best.some((other) => isSame(other, candidate))) return;
       const at = best.findIndex((other) => comesBefore(candidate, other, ranks));
       best.splice(at < 0 ? best.length : at, 0, candidate);
       if (best.length > length) best.pop();
@@ -43,5 +43,10 @@ const REST = ["price", "hardest"] as const;
 
 function comesBefore(a: Candidate, b: Candidate, ranks: readonly Rank[]): boolean {
   const rank = ranks.find((by) => a[by] !== b[by]);
-  return rank ? a[rank] < b[rank] : a.key < b.key;
+  return rank ? a[rank] < b[rank] : a.key() < b.key();
+}
+
+/** Whether two candidates are one network: only those that are equally far off are worth comparing. */
+function isSame(a: Candidate, b: Candidate): boolean {
+  return Math.abs(a.distance - b.distance) < 1e-9 && a.parts === b.parts && a.key() === b.key();
 }

@@ -152,7 +152,7 @@ test("long work can be watched: each step's best is no worse than the one before
   const offs: number[] = [];
   const steps = makingUp(wants);
   let step = steps.next();
-  for (; !step.done; step = steps.next()) offs.push(Math.abs(step.value.found[0]?.off ?? 1));
+  for (; !step.done; step = steps.next()) offs.push(Math.abs(step.value().found[0]?.off ?? 1));
   expect(offs.length).toBeGreaterThan(8);
   expect(offs).toEqual([...offs].sort((a, b) => b - a));
   expect(step.value).toEqual(makeUp(wants));

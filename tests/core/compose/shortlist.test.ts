@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { type Candidate, shortlist } from "../../../src/core/compose/shortlist.js";
 
 const candidate = (key: string, distance: number, parts: number, price = 0, hardest = 0.5): Candidate => ({
-  network: { series: [] },
-  key,
+  network: () => ({ series: [] }),
+  key: () => key,
   distance,
   parts,
   price,
@@ -13,7 +13,7 @@ const candidate = (key: string, distance: number, parts: number, price = 0, hard
 const keysOf = (first: "nearest" | "fewest", ...candidates: Candidate[]) => {
   const list = shortlist(3, first);
   for (const one of candidates) list.add(one);
-  return list.best.map(({ key }) => key);
+  return list.best.map(({ key }) => key());
 };
 
 test.each([
@@ -33,6 +33,6 @@ test("keeps the best few only, and says from when on a network matters", () => {
   expect(list.reach()).toBe(Number.POSITIVE_INFINITY);
   list.add(candidate("b", 0.2, 1));
   list.add(candidate("c", 0.1, 1));
-  expect(list.best.map(({ key }) => key)).toEqual(["c", "b"]);
+  expect(list.best.map(({ key }) => key())).toEqual(["c", "b"]);
   expect(list.reach()).toBe(0.2);
 });

@@ -7,7 +7,7 @@ import { holds, SLACK } from "./meets.js";
 import { mapNetwork, type Network, opposition } from "./network.js";
 import { type Shortlist, shortlist } from "./shortlist.js";
 import { narrow, type Sides, sidesOf } from "./sides.js";
-import type { StockPart } from "./stock.js";
+import { alikeOf, type StockPart } from "./stock.js";
 import { areToBeHad, priceOf, type Supply, supplyOf } from "./supply.js";
 import { usableStock } from "./usableStock.js";
 import type { Wants } from "./wants.js";
@@ -26,6 +26,7 @@ const EXACT = 1e-12;
 export type Lookout = {
   readonly wants: Wants;
   readonly parts: readonly StockPart[];
+  readonly alike: Int32Array;
   readonly sides: Sides;
   readonly supply: Supply;
   /** What the network's opposition may be, and should be, with its parts as printed; see `opposition`. */
@@ -47,6 +48,7 @@ export function lookout(wants: Wants): Lookout {
   return {
     wants,
     parts,
+    alike: alikeOf(parts),
     sides: sidesOf(parts, wants, nominal),
     supply: supplyOf(parts, wants),
     nominal,
@@ -80,7 +82,7 @@ export function consider(look: Lookout, bounds: Bounds, outer: Join, form: Form,
     parts: places.length,
     price: priceOf(look.supply, places),
     hardest: hardest(form, numbers),
-    key: () => keyOf(network()),
+    key: () => keyOf(networkFrom(form, outer, places), look.alike),
   });
   narrow(look.sides, aim, nominal, list.reach());
 }
@@ -124,11 +126,11 @@ function nominalWindow(parts: readonly StockPart[], { window, kind }: Wants): Sp
 }
 
 /** The same text for networks that differ in the order of their parts only, or in which of several alike they take. */
-function keyOf(network: Network<StockPart>): string {
-  if ("part" in network) return JSON.stringify({ ...network.part, pieces: null });
+function keyOf(network: Network, alike: Int32Array): string {
+  if ("part" in network) return String(alike[network.part]);
   const inner = "series" in network ? network.series : network.parallel;
   return `(${inner
-    .map(keyOf)
+    .map((one) => keyOf(one, alike))
     .sort()
     .join("series" in network ? "+" : "|")})`;
 }

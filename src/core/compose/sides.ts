@@ -3,7 +3,7 @@ import { JOINS, type Join } from "./forms.js";
 import { SLACK, type Test } from "./meets.js";
 import { opposition } from "./network.js";
 import { type IndexedSums, reciprocals, type Sums, sortedPairs, sortedSingles } from "./sortedSums.js";
-import type { StockPart } from "./stock.js";
+import { numbersOf, type StockPart } from "./stock.js";
 import { bearableVolts, bearableWatts, type Wants } from "./wants.js";
 
 /** What the whole may come to, narrowed while better networks are found. */
@@ -36,7 +36,7 @@ export type Sides = Readonly<Record<Join, Side>>;
 
 /** Both sides of a stock; sums of pairs only where four parts are allowed. `nominal` is for the printed values. */
 export function sidesOf(parts: readonly StockPart[], wants: Wants, nominal: Span): Sides {
-  const ohms = Float64Array.from(parts, ({ value }) => opposition(value, wants.kind));
+  const ohms = numbersOf(parts, ({ value }) => opposition(value, wants.kind));
   const siemens = ohms.map((one) => 1 / one);
   const sums = sumsOf(ohms, siemens, (wants.mostParts ?? 4) > 3);
   const [series, parallel] = JOINS.map((outer): Side => {
@@ -59,14 +59,14 @@ function testOf(parts: readonly StockPart[], wants: Wants, outer: Join, numbers:
   const addsValues = (kind === "capacitor") === (outer === "parallel");
   const number = (value: number) => (addsValues ? value : 1 / value);
   const ratios = (bearable: (part: StockPart, wants: Wants) => number, whole: number | null | undefined) =>
-    Float64Array.from(parts, (part) => bearable(part, wants) / (whole || 1));
+    numbersOf(parts, (part) => bearable(part, wants) / (whole || 1));
   return {
     outer,
     window: addsValues ? window : { min: 1 / window.max, max: 1 / window.min },
     numbers,
     ends: [
-      Float64Array.from(parts, ({ value, tolerance }) => number(value * (1 - (tolerance?.minus ?? 0)))),
-      Float64Array.from(parts, ({ value, tolerance }) => number(value * (1 + (tolerance?.plus ?? 0)))),
+      numbersOf(parts, ({ value, tolerance }) => number(value * (1 - (tolerance?.minus ?? 0)))),
+      numbersOf(parts, ({ value, tolerance }) => number(value * (1 + (tolerance?.plus ?? 0)))),
     ],
     hasTolerance: parts.some(({ tolerance }) => tolerance !== null),
     ratios:

@@ -1,5 +1,5 @@
 import { SLACK } from "./meets.js";
-import type { StockPart } from "./stock.js";
+import { numbersOf, type StockPart } from "./stock.js";
 import type { Wants } from "./wants.js";
 
 /** What each part costs and how many of it there are, by its place, and what may be spent; infinite where unlimited. */
@@ -8,8 +8,8 @@ export type Supply = { readonly prices: Float64Array; readonly pieces: Float64Ar
 /** The supply of a stock: an unknown price is beyond any that is asked, an unknown number of pieces is enough. */
 export function supplyOf(parts: readonly StockPart[], { mostPrice }: Wants): Supply {
   return {
-    prices: Float64Array.from(parts, ({ price }) => price ?? Number.POSITIVE_INFINITY),
-    pieces: Float64Array.from(parts, ({ pieces }) => pieces ?? Number.POSITIVE_INFINITY),
+    prices: numbersOf(parts, ({ price }) => price ?? Number.POSITIVE_INFINITY),
+    pieces: numbersOf(parts, ({ pieces }) => pieces ?? Number.POSITIVE_INFINITY),
     mostPrice: mostPrice == null ? Number.POSITIVE_INFINITY : mostPrice * (1 + SLACK),
   };
 }

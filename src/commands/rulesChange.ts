@@ -1,23 +1,17 @@
 import {
   DEFAULTS_IN_FORCE,
   defaultRules,
-  PartsError,
-  type PartsRow,
   RULES_SHEET,
-  type RulesInForce,
   type RulesRow,
   rowOfRule,
   rulesInForce,
   SETTINGS_SHEET,
   type SettingsRow,
-  workOut,
 } from "../core/index.js";
-import { type Book, projectOf, valuesOf } from "./book.js";
+import { type Book, valuesOf } from "./book.js";
+import { type Effect, effectOf, isChange } from "./effects.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { patchRows, type RowCells } from "./writeSheet.js";
-
-/** One part that an edited rule changes: what its row says now, and what it will say. */
-export type RuleEffect = { readonly row: PartsRow; readonly was: string; readonly will: string };
 
 /** A change of one row of Rules or Settings, by key. */
 export type RuleEdit =
@@ -46,36 +40,25 @@ function edited(book: Book, edit: RuleEdit): { rules: readonly RulesRow[]; setti
   return { rules: rules.map((row) => (isIt(row) ? { ...row, ...read } : row)), settings };
 }
 
-const inOneLine = (row: PartsRow, inForce: RulesInForce): string => {
-  try {
-    const blank = { ...row, verdict: null, action: null };
-    const { action, newValue, newWatts, newVolts, newType } = workOut(blank, inForce);
-    const figures = [newValue, newWatts && `${newWatts} W`, newVolts && `${newVolts} V`, newType];
-    return [`${action}:`, ...figures].filter(Boolean).join(" ");
-  } catch (error) {
-    if (error instanceof PartsError) return error.message;
-    throw error;
-  }
-};
-
-/** Which parts an edit changes, before it is written. */
-export function effectsOf(book: Book, edit: RuleEdit): readonly RuleEffect[] {
+/**
+ * Which parts an edit changes, before it is written. A closed set keeps the rules it was closed with, and parts whose
+ * answers are values keep those.
+ */
+export function effectsOf(book: Book, edit: RuleEdit): readonly Effect[] {
   const after = edited(book, edit);
-  const sets = [...new Set(valuesOf(book.parts).map(({ project }) => project))];
-  return sets.flatMap((short) => {
-    const set = projectOf(book, short);
+  const sets = valuesOf(book.projects).filter(({ state }) => state !== "closed");
+  return sets.flatMap((set) => {
     const now = rulesInForce(valuesOf(book.rules), valuesOf(book.settings), set, DEFAULTS_IN_FORCE);
-    const then = rulesInForce(after.rules, after.settings, set, DEFAULTS_IN_FORCE);
-    const rows = valuesOf(book.parts).filter(({ project }) => project === short);
-    return rows.flatMap((row) => {
-      const [was, will] = [inOneLine(row, now), inOneLine(row, then)];
-      return was === will ? [] : [{ row, was, will }];
-    });
+    const inForce = rulesInForce(after.rules, after.settings, set, DEFAULTS_IN_FORCE);
+    const rows = (book.parts?.rows ?? []).filter(
+      ({ values, formulas }) => values.project === set.short && formulas.rules !== undefined,
+    );
+    return rows.map((row) => effectOf(row, now, { inForce })).filter(isChange);
   });
 }
 
 /** Writes an edit to Rules or Settings; its name says how many parts change. */
-export function ruleEditStep(book: Book, edit: RuleEdit, effects: readonly RuleEffect[]): Step {
+export function ruleEditStep(book: Book, edit: RuleEdit, effects: readonly Effect[]): Step {
   const name = `Change it: ${counted(effects.length, "part")} ${effects.length === 1 ? "changes" : "change"}`;
   const nothing = { overwrites: [], notes: [] };
   if (edit.sheet === "settings") {

@@ -1,5 +1,5 @@
 import { sheetIdOf, writeInto } from "./embeddedWrite.js";
-import type { Change, Host, HostCell, Place, SheetCells } from "./host.js";
+import type { Change, Host, HostCell, Marked, Place, SheetCells } from "./host.js";
 import { type Dispatched, type Model, type Position, registries, UIPlugin } from "./library.js";
 import type { Step } from "./step.js";
 
@@ -38,6 +38,7 @@ function hostOf(model: () => Model, listeners: Listeners): Host {
     read: async (sheet) => readSheet(model(), sheet),
     write: async (changes) => writeAsOne(model(), changes),
     selection: async () => placeIn(model()),
+    marked: async () => markedIn(model()),
     select: async (place) => moveTo(model(), place),
     onSelect: (listener) => added(listeners.onSelect, listener),
     onChange: (listener) => added(listeners.onChange, listener),
@@ -79,6 +80,16 @@ function cellAt(model: Model, at: Position): HostCell {
 function placeIn(model: Model): Place {
   const at = model.getters.getActivePosition();
   return { sheet: model.getters.getSheetName(at.sheetId), row: at.row, column: at.col };
+}
+
+function markedIn(model: Model): Marked {
+  const { getters } = model;
+  const sheetId = getters.getActiveSheetId();
+  const rows = getters
+    .getSelectedZones()
+    .flatMap(({ top, bottom }) => Array.from({ length: bottom - top + 1 }, (_, index) => top + index));
+  const seen = rows.filter((row) => !getters.isRowHidden(sheetId, row));
+  return { sheet: getters.getSheetName(sheetId), spans: seen.map((row) => ({ first: row, last: row })) };
 }
 
 function moveTo(model: Model, place: Place): void {

@@ -1,7 +1,7 @@
 import { inExcel } from "./excelErrors.js";
 import { readExcelSheet } from "./excelRead.js";
 import { writeToExcel } from "./excelWrite.js";
-import type { Host, Place } from "./host.js";
+import type { Host, Marked, Place } from "./host.js";
 
 /** Excel behind the host's door, through Office.js. Needs `Office.onReady` to have happened. */
 export function excelHost(): Host {
@@ -10,6 +10,7 @@ export function excelHost(): Host {
     read: (sheet) => inExcel((context) => readExcelSheet(context, sheet)),
     write: (changes) => inExcel((context) => writeToExcel(context, changes), true),
     selection: () => inExcel(placeIn),
+    marked: () => inExcel(markedIn),
     select: (place) => inExcel((context) => moveTo(context, place)),
     onSelect: (listener) =>
       listening((context, hear) => context.workbook.onSelectionChanged.add(hear), onceEach(listener)),
@@ -36,6 +37,22 @@ async function placeIn(context: Excel.RequestContext): Promise<Place> {
   cell.load("rowIndex,columnIndex,worksheet/name");
   await context.sync();
   return { sheet: cell.worksheet.name, row: cell.rowIndex, column: cell.columnIndex };
+}
+
+const SPAN = "worksheet/name,areas/items/rowIndex,areas/items/rowCount";
+
+/** Asked of one row alone, Excel's visible cells may be those of the whole sheet: one row is taken as it is. */
+async function markedIn(context: Excel.RequestContext): Promise<Marked> {
+  const selected = context.workbook.getSelectedRanges();
+  const visible = selected.getSpecialCellsOrNullObject("Visible");
+  selected.load(SPAN);
+  visible.load(SPAN);
+  await context.sync();
+  const { items } = selected.areas;
+  const isOneRow = items.length === 1 && items[0]?.rowCount === 1;
+  const areas = visible.isNullObject || isOneRow ? items : visible.areas.items;
+  const spans = areas.map(({ rowIndex, rowCount }) => ({ first: rowIndex, last: rowIndex + rowCount - 1 }));
+  return { sheet: selected.worksheet.name, spans };
 }
 
 async function moveTo(context: Excel.RequestContext, place: Place): Promise<void> {

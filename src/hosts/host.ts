@@ -54,6 +54,12 @@ export type Change =
 /** A place in the workbook; rows and columns count from 0. */
 export type Place = { readonly sheet: string; readonly row: number; readonly column: number };
 
+/** Rows of one sheet that the user marked, hidden ones left out: spans that count from 0, both ends included. */
+export type Marked = {
+  readonly sheet: string;
+  readonly spans: readonly { readonly first: number; readonly last: number }[];
+};
+
 /** The one narrow door to a spreadsheet. Excel and the embedded sheet both stand behind it and pass one contract. */
 export interface Host {
   /** Names of the sheets, in order. */
@@ -64,6 +70,8 @@ export interface Host {
   write(changes: readonly Change[], name: string): Promise<void>;
   /** Where the user stands. */
   selection(): Promise<Place>;
+  /** The rows that the user's selection touches. */
+  marked(): Promise<Marked>;
   /** Moves the user there. */
   select(place: Place): Promise<void>;
   /** Calls back when the selection moves (never while the user types); the answer stops it. */

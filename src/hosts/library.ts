@@ -36,6 +36,8 @@ export type Getters = {
   getSheetIdByName(name: string): string | undefined;
   getActiveSheetId(): string;
   getActivePosition(): Position;
+  getSelectedZones(): readonly Zone[];
+  isRowHidden(sheetId: string, row: number): boolean;
   getNumberCols(sheetId: string): number;
   getNumberRows(sheetId: string): number;
   getCell(position: Position): StoredCell | undefined;

@@ -27,6 +27,15 @@ describe("the embedded sheet's own ways", () => {
     filter: true,
   });
 
+  test("marked rows come without the hidden ones", async () => {
+    const { host, model } = embeddedWorkbook(new Model());
+    const sheetId = model().getters.getActiveSheetId();
+    model().dispatch("HIDE_COLUMNS_ROWS", { sheetId, dimension: "ROW", elements: [3] });
+    const { selection } = model() as unknown as { selection: { selectZone(anchor: object): void } };
+    selection.selectZone({ cell: { col: 0, row: 2 }, zone: { left: 0, right: 1, top: 2, bottom: 4 } });
+    expect((await host.marked()).spans.map(({ first }) => first)).toEqual([2, 4]);
+  });
+
   test("two groups side by side stay two, each with its first column outside the fold", async () => {
     const { host, model } = embeddedWorkbook(new Model());
     const groups = ["was", "was", "was", "new", "new"].map((group) => ({ group }));

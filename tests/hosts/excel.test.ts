@@ -45,6 +45,19 @@ describe("Excel's own ways", () => {
     expect(excel.sheet("Parts").folds).toEqual(["2-2"]);
   });
 
+  test("marked rows come without the hidden ones; one row alone is taken as it is", async () => {
+    const excel = startExcel();
+    excel.sheet("Sheet1").hiddenRows.push(3);
+    excel.book.marked = [
+      { first: 2, last: 4 },
+      { first: 7, last: 7 },
+    ];
+    const { sheet, spans } = await excelHost().marked();
+    expect([sheet, spans.map(({ first }) => first)]).toEqual(["Sheet1", [2, 4, 7]]);
+    excel.book.marked = [{ first: 3, last: 3 }];
+    expect((await excelHost().marked()).spans).toEqual([{ first: 3, last: 3 }]);
+  });
+
   test("a folded group is closed when it is made", async () => {
     const excel = startExcel();
     const columns = [{ group: "was" }, { group: "was" }, { group: "found" }, { group: "found", folded: true }];

@@ -145,6 +145,7 @@ function EditPart({ row }: { row: PartRow }) {
         hint="Look which tube pin or supply it hangs on."
         rules={rules.filter(({ scope }) => scope === "role")}
         value={row.values.usedAs}
+        onOpen={() => give("usedAs", "", "use")}
         onPick={(label) => give("usedAs", label, "use")}
       />
       <Alike row={row} />

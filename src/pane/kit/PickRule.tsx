@@ -2,13 +2,18 @@ import { Combobox, Field, Option } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Rule } from "../../core/index.js";
 
-/** Picks a type or a use by its name; typing narrows the choice. */
+/** What stands for "not known" among the choices; no rule has this name. */
+const OPEN = "don't know yet";
+
+/** Picks a type or a use by its name; typing narrows the choice. Where it may stay open, "don't know yet" stands first. */
 export function PickRule(props: {
   label: string;
   hint?: string;
   rules: readonly Rule[];
   value: string | null;
   onPick: (label: string) => void;
+  /** Given where it may be left open. */
+  onOpen?: () => void;
 }) {
   const [typed, setTyped] = useState<string | null>(null);
   const wanted = (typed ?? "").toLowerCase();
@@ -23,9 +28,11 @@ export function PickRule(props: {
         onBlur={() => setTyped(null)}
         onOptionSelect={(_, { optionValue }) => {
           setTyped(null);
-          if (optionValue) props.onPick(optionValue);
+          if (optionValue === OPEN) props.onOpen?.();
+          else if (optionValue) props.onPick(optionValue);
         }}
       >
+        {props.onOpen && <Option value={OPEN}>{OPEN}</Option>}
         {found.map((rule) => (
           <Option key={rule.id} value={rule.label} text={rule.label}>
             {rule.label}

@@ -1,15 +1,14 @@
-import { Button, Field, Input, makeStyles, Select } from "@fluentui/react-components";
+import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { rulesOf, valuesOf } from "../../commands/book.js";
 import { effectsOf, type RuleEdit, restoreEdit, ruleEditStep } from "../../commands/rulesChange.js";
 import { ACTIONS, labelOf, RULES_SHEET, type RulesRow } from "../../core/index.js";
 import { useBench } from "../bench.js";
+import { EffectList } from "../card/EffectList.js";
 import { PickRule } from "../kit/PickRule.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 import { rowInHand } from "../useSet.js";
-
-const useStyles = makeStyles({ list: { margin: 0, paddingLeft: "18px", maxHeight: "240px", overflowY: "auto" } });
 
 /** The columns of a rule that are changed here; all others are edited in the sheet. */
 const ACTION_KEYS = ["trade", "conservator", "overhaul"] as const;
@@ -111,19 +110,11 @@ function EditSetting() {
 
 /** What an edit would change, part by part, and the button that writes it. */
 function Effects({ edit, done }: { edit: RuleEdit; done: () => void }) {
-  const styles = useStyles();
   const { book } = useBench();
   const effects = effectsOf(book, edit);
   return (
     <>
-      {effects.length === 0 && <Quiet>No part changes by this.</Quiet>}
-      <ul className={styles.list}>
-        {effects.map(({ row, was, will }) => (
-          <li key={row.id}>
-            <strong>{row.designator}</strong> {row.section}: {was} becomes {will}
-          </li>
-        ))}
-      </ul>
+      <EffectList effects={effects} />
       <Row>
         <StepButton step={ruleEditStep(book, edit, effects)} appearance="primary" then={done} />
         <Button onClick={done}>Leave it</Button>

@@ -1,4 +1,5 @@
 import { zoneOf } from "../../../src/hosts/addresses.js";
+import { selectedNode } from "./selection.js";
 import { entered, formatAt, keyOf, newSheet, Refusal, type Sheet, usedBlock, type Value, valuesOf } from "./sheet.js";
 
 /** One object of Excel: what can be reached, asked, set and called; anything else is refused. */
@@ -13,12 +14,16 @@ export type Node = {
   readonly items?: () => readonly Node[];
 };
 
-/** The whole workbook of the fake. */
-export type Book = { sheets: Sheet[]; active: { sheet: string; row: number; column: number } };
+/** The whole workbook of the fake; `marked` are further rows of the selection, "first-last" from 0. */
+export type Book = {
+  sheets: Sheet[];
+  active: { sheet: string; row: number; column: number };
+  marked?: readonly { first: number; last: number }[];
+};
 
 export type Events = { readonly selected: () => void; readonly changed: (sheetId: string) => void };
 
-type Block = { readonly row: number; readonly column: number; readonly rows: number; readonly columns: number };
+export type Block = { readonly row: number; readonly column: number; readonly rows: number; readonly columns: number };
 
 /** The root of all paths. */
 export function workbookOf(book: Book, events: Events): Node {
@@ -53,7 +58,11 @@ export function workbookOf(book: Book, events: Events): Node {
       worksheets: () => worksheets,
       application: () => ({ kind: "Application", call: { suspendApiCalculationUntilNextSync: () => undefined } }),
     },
-    call: { getActiveCell: activeCell },
+    call: {
+      getActiveCell: activeCell,
+      getSelectedRanges: () =>
+        selectedNode(book, (block) => rangeNode(book, sheetOf(book.active.sheet)!, block, events)),
+    },
   };
 }
 

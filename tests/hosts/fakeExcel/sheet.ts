@@ -15,6 +15,7 @@ export type Sheet = {
   fills: Record<string, string>;
   folds: string[];
   closed: string[];
+  hiddenRows: number[];
   frozen: string | null;
   filter: string | null;
   notes: Record<string, string>;
@@ -33,7 +34,17 @@ export class Refusal extends Error {
 export const keyOf = (row: number, column: number) => `${row},${column}`;
 
 export function newSheet(id: string, name: string): Sheet {
-  const empty = { cells: {}, formats: {}, columnFormats: {}, widths: {}, fills: {}, folds: [], closed: [], notes: {} };
+  const empty = {
+    cells: {},
+    formats: {},
+    columnFormats: {},
+    widths: {},
+    fills: {},
+    folds: [],
+    closed: [],
+    hiddenRows: [],
+    notes: {},
+  };
   return { id, name, protected: false, frozen: null, filter: null, ...structuredClone(empty) };
 }
 

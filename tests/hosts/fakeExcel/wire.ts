@@ -102,12 +102,12 @@ const identity = (node: Node) =>
 /** Asked as `protection/protected`, answered as `{ Protection: { Protected } }`. */
 function queried(node: Node, select: readonly string[]): Record<string, unknown> {
   if (node.items) return { _Items: node.items().map((item) => ({ ...identity(item), ...queried(item, select) })) };
-  const answered: Record<string, Record<string, unknown>> = {};
-  for (const path of select) {
-    const [first = "", ...rest] = path.split("/");
+  const answered: Record<string, unknown> = {};
+  for (const first of new Set(select.map((path) => path.split("/")[0]!))) {
+    const below = select.filter((path) => path.startsWith(`${first}/`)).map((path) => path.slice(first.length + 1));
     const name = first[0]!.toUpperCase() + first.slice(1);
-    if (rest.length === 0) answered[name] = known(node, node.ask, name)() as never;
-    else answered[name] = { ...answered[name], ...queried(known(node, node.reach, name)()!, [rest.join("/")]) };
+    answered[name] =
+      below.length > 0 ? queried(known(node, node.reach, first)()!, below) : known(node, node.ask, first)();
   }
   return answered;
 }

@@ -73,8 +73,8 @@ export type CanSection = {
   readonly volts: number | null;
 };
 
-/** One piece inside a network. */
-export type InnerPart = { readonly kind: Kind; readonly value: number | null };
+/** One piece inside a network or a tapped resistor; `pins` are those between which it lies ("1-2"), where the list says so. */
+export type InnerPart = { readonly kind: Kind; readonly value: number | null; readonly pins?: string | null };
 
 /** Where a field of a listed part was taken from when not from its own line. */
 export type Borrowed = "note" | "ditto" | "reference";
@@ -159,7 +159,7 @@ export type ListedField =
  * One part with one designator, completed: every field is a Fact, or null where nothing and nobody says.
  *
  * `className` and `role` are ids of rule rows (`carbon_comp`, `plate_load`); `parent` is the designator of the can or
- * network a section was split from, `suffix` its letter.
+ * network a section was split from, `suffix` its letter or number, `pins` between which it lies in a network.
  */
 export type Part = {
   readonly id: string;
@@ -179,8 +179,8 @@ export type Part = {
   readonly dielectric: Fact<Dielectric> | null;
   readonly temperatureCoefficient: Fact<string> | null;
   readonly taper: string | null;
+  readonly pins: string | null;
   readonly quantity: number;
-  readonly inner: readonly InnerPart[] | null;
   readonly className: Fact<string>;
   readonly role: Fact<string> | null;
   readonly warnings: readonly Warning[];

@@ -6,7 +6,7 @@
  * `warmUpVolts` that before the tubes draw current. `windingVolts` (rms, half the secondary, at the line the set was
  * made for) gives the warm-up peak where nobody measured it. `rectifierFarads` is the most the rectifier's sheet allows
  * behind it, `gridOhms` the resistor from the next grid, `loadAmps` the load of a rectifier, `plates` those of its stack.
- * `stringVolts` are the volts of all heaters of a string. `onlyBarrier` says that this part alone stands between line and hand.
+ * `stringVolts` are the volts of all heaters of a string, `celsius` the air around the part. `onlyBarrier` says that this part alone stands between line and hand.
  */
 export type Place = {
   readonly volts: number | null;
@@ -22,6 +22,7 @@ export type Place = {
   readonly plates: number | null;
   readonly dropVolts: number | null;
   readonly stringVolts: number | null;
+  readonly celsius: number | null;
   readonly onlyBarrier: boolean | null;
 };
 
@@ -40,5 +41,6 @@ export const UNKNOWN_PLACE: Place = {
   plates: null,
   dropVolts: null,
   stringVolts: null,
+  celsius: null,
   onlyBarrier: null,
 };

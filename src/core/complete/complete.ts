@@ -3,6 +3,7 @@ import type { ListedField, ListedPart, Part, Tolerance } from "../part.js";
 import type { Rule, RulesInForce } from "../rule.js";
 import { ELECTROLYTIC_TOLERANCES } from "../rules/electrolyticTables.js";
 import { classOf } from "./classOf.js";
+import { pieceClass } from "./pieceClass.js";
 import type { Recognised } from "./recognised.js";
 import { roleOf } from "./roleOf.js";
 
@@ -20,12 +21,25 @@ export type Said = {
 export type Whose = {
   readonly id: string;
   readonly document: string;
-  readonly parent?: string | null;
-  readonly suffix?: string | null;
   readonly inForce: RulesInForce;
   readonly era?: number | null;
   readonly said?: Said;
 };
+
+/** What a section or piece was split from, its mark, and its pins; left out for a part of its own. */
+export type SplitFrom = {
+  readonly parent: string | null;
+  readonly suffix: string | null;
+  readonly pins: string | null;
+  readonly whole: ListedPart | null;
+};
+
+/** The class of a part, or that of what it was split from. */
+function ownClass(part: ListedPart & Partial<SplitFrom>, era: number | null): Recognised {
+  if (!part.whole) return classOf(part, era);
+  const whole = classOf(part.whole, era);
+  return { ...whole, id: pieceClass(whole.id, part) };
+}
 
 /** A field as the line or a note states it; a ditto or a reference is still the list's own line. */
 function listedFact<T>(part: ListedPart, field: ListedField, value: T | null): Fact<T> | null {
@@ -59,13 +73,13 @@ function unstatedTolerance(row: Rule, volts: number | null): Fact<Tolerance> | n
  * A listed part with everything the list left unsaid, each field as a Fact that says where it comes from.
  *
  * The user outranks the line, a line a note, a note the default of its class; what is printed is never overwritten. A
- * class or use that was worked out says how sure that is. Takes one designator (the first) and one section of a can.
+ * class or use that was worked out says how sure that is. Takes one designator (the first) and one section or piece.
  *
  * @example complete(listed, { id: "HL-1", document: "factory", inForce: DEFAULTS_IN_FORCE }).watts // { value: 0.5, from: "default", at: "type carbon_comp" }
  */
-export function complete(part: ListedPart, whose: Whose): Part {
+export function complete(part: ListedPart & Partial<SplitFrom>, whose: Whose): Part {
   const user = whose.said ?? {};
-  const className = said(user.className) ?? recognisedFact(part, classOf(part, whose.era ?? null));
+  const className = said(user.className) ?? recognisedFact(part, ownClass(part, whose.era ?? null));
   const use = roleOf(part);
   const row = whose.inForce.rules.find((rule) => rule.scope === "class" && rule.id === className.value);
   const standIn = (value: number | null | undefined) =>
@@ -77,8 +91,8 @@ export function complete(part: ListedPart, whose: Whose): Part {
     document: whose.document,
     section: part.section,
     designator: part.designators[0] ?? "",
-    parent: whose.parent ?? null,
-    suffix: whose.suffix ?? null,
+    parent: part.parent ?? null,
+    suffix: part.suffix ?? null,
     kind: part.kind,
     printed: part.printed,
     value: said(user.value) ?? listedFact(part, "value", part.value),
@@ -90,8 +104,8 @@ export function complete(part: ListedPart, whose: Whose): Part {
     dielectric: listedFact(part, "dielectric", part.dielectric),
     temperatureCoefficient: listedFact(part, "temperatureCoefficient", part.temperatureCoefficient),
     taper: part.taper,
+    pins: part.pins ?? null,
     quantity: part.quantity,
-    inner: part.inner,
     className,
     role: said(user.role) ?? (use ? recognisedFact(part, use) : null),
     warnings: part.warnings,

@@ -5,6 +5,7 @@ import type { Part, Span, Tolerance } from "../part.js";
 import { windowOf } from "../quantity/window.js";
 import type { Settings } from "../rule.js";
 import { electrolyticLeakAmps } from "../rules/electrolyticTables.js";
+import { HARDWARE_OHMS, READ_LIMITS } from "../rules/readLimits.js";
 import type { RuleFor } from "../rules/ruleFor.js";
 import type { Reading } from "./reading.js";
 
@@ -70,6 +71,7 @@ function driftAllowed({ part, rule, settings }: LimitSources): Tolerance {
 /** The insulation a part must have to stay: by its use, by its class, or as the next grid demands. */
 export function insulationLimit({ part, rule, place, settings, given }: LimitSources): number {
   if (given.insulationOhms != null) return given.insulationOhms;
+  if (part.kind !== "capacitor") return HARDWARE_OHMS;
   const coupling = Number(settings.ins_coupling_Mohm) * MEGOHM;
   const role = rule.roleRow.id;
   if (DRY_CLASSES.includes(rule.classRow.id)) return GIGOHM;
@@ -93,8 +95,10 @@ function leakLimit({ part, rule, given, ...rest }: LimitSources): number | null 
   return volts / insulationLimit({ part, rule, given, ...rest });
 }
 
-/** Of a coil or a tube the printed figure is no resistance. */
-const hasOhms = ({ kind }: Part) => kind === "resistor" || kind === "potentiometer" || kind === "thermistor";
+const OF_OHMS: readonly string[] = ["resistor", "potentiometer", "thermistor"];
+
+/** Of a coil or a tube the printed figure is no resistance; of a winding only where the user says so. */
+const hasOhms = ({ kind, value }: Part) => OF_OHMS.includes(kind) || (kind === "transformer" && value?.from === "user");
 
 /** The limits a reading is held to; null where nothing in list, rules or settings says one. */
 export function readingLimits(reading: Reading, from: LimitSources): Span | null {
@@ -111,8 +115,12 @@ export function readingLimits(reading: Reading, from: LimitSources): Span | null
       ? null
       : UP_TO(TIMES_NEW * esrLimit({ farads: nominal, hertz: 120, dissipation: NEW_LOSS }));
   }
+  const ruled = READ_LIMITS[from.rule.classRow.id];
+  if (ruled && "mostOhms" in ruled) return UP_TO(ruled.mostOhms);
   if (nominal === null) return from.part.span;
-  if (quantity === "resistance") return hasOhms(from.part) ? windowOf(nominal, driftAllowed(from)) : null;
+  if (quantity === "resistance" && !hasOhms(from.part)) return null;
+  if (ruled) return windowOf(nominal, ruled);
+  if (quantity === "resistance") return windowOf(nominal, driftAllowed(from));
   const marked = from.part.tolerance?.value ?? { minus: 0.2, plus: 0.2 };
   const wet = from.rule.ladder === "elec_V";
   return windowOf(nominal, wet ? { ...marked, minus: Math.max(marked.minus, WET_MINUS) } : marked);

@@ -48,8 +48,6 @@ export function readDocument(lines: readonly SourceLine[], answers: ListAnswers)
     complete(split, {
       id: "",
       document: "",
-      parent: split.parent,
-      suffix: split.suffix,
       inForce: answers.inForce,
       era: answers.era,
     }),

@@ -16,6 +16,7 @@ const COLUMN_WORDS: Readonly<Record<(typeof ROLE_COLUMNS)[number], string>> = {
   high: "highest",
   gate: "limits",
   series: "series",
+  driftLimit: "drift limit",
   leastVolts: "least volts",
   wantVolts: "volts aimed at",
   keepBecomesTest: "keep becomes test",

@@ -1,12 +1,12 @@
 import { UNKNOWN_PLACE } from "../circuit/place.js";
 import { complete } from "../complete/complete.js";
 import { roleOf } from "../complete/roleOf.js";
-import type { Kind, ListedPart } from "../part.js";
+import { type Kind, type ListedPart, NOTHING_LISTED } from "../part.js";
 import { idOfLabel } from "../present/typeNames.js";
-import { PartsError } from "../problem.js";
 import { readValue } from "../quantity/readValue.js";
 import { readList } from "../read/readList.js";
 import type { Rule, RulesInForce } from "../rule.js";
+import { unknownRow } from "../rules/ruleFor.js";
 import { splitPart } from "../split/splitPart.js";
 import { type Stages, stagesOfPart } from "./stages.js";
 
@@ -41,7 +41,7 @@ const isBlank = (text: string | null | undefined): text is null | undefined => (
 export function typeNamed(text: string | null | undefined, rules: readonly Rule[]): string | null {
   if (isBlank(text)) return null;
   const id = namedRule(rules, "class", text);
-  if (id === null) throw new PartsError("unknown-name", text, "Give a type of the sheet Rules, such as paper_wax.");
+  if (id === null) throw unknownRow(rules, "class", text);
   return id;
 }
 
@@ -49,7 +49,7 @@ export function typeNamed(text: string | null | undefined, rules: readonly Rule[
 function useNamed(text: string | null | undefined, part: ListedPart, rules: readonly Rule[]): string | null {
   if (isBlank(text)) return null;
   const id = namedRule(rules, "role", text) ?? roleOf({ ...part, printed: "", use: text })?.id ?? null;
-  if (id === null) throw new PartsError("unknown-name", text, "Give a use of the sheet Rules, such as plate_load.");
+  if (id === null) throw unknownRow(rules, "role", text);
   return id;
 }
 
@@ -69,30 +69,14 @@ export function partsListed(listed: string | number, kind: Kind | null): readonl
   return [bareValue(text, value, kind ?? told ?? (value < FARADS_BELOW ? "capacitor" : "resistor"))];
 }
 
-function bareValue(printed: string, value: number, kind: Kind): ListedPart {
-  const unsaid = { section: null, tolerance: null, watts: null, volts: null, construction: null, dielectric: null };
-  const none = {
-    valueMin: null,
-    valueMax: null,
-    temperatureCoefficient: null,
-    taper: null,
-    sections: null,
-    inner: null,
-  };
-  const alone = { sameAs: null, partOf: null, stockNumber: null, use: null, from: {}, warnings: [], designators: [] };
-  return {
-    printed,
-    valueText: printed,
-    kind,
-    value,
-    valueState: "stated",
-    quantity: 1,
-    lines: [],
-    ...unsaid,
-    ...none,
-    ...alone,
-  };
-}
+const bareValue = (printed: string, value: number, kind: Kind): ListedPart => ({
+  ...NOTHING_LISTED,
+  printed,
+  valueText: printed,
+  kind,
+  value,
+  valueState: "stated",
+});
 
 /**
  * The main job for one line: what to do and what to fit, one answer for each designator and section the line names.

@@ -29,11 +29,17 @@ const DIELECTRICS: readonly string[] = [
 const TEMPERATURE_CODE = /^(NP[O0]|C0G|[NP]\d{2,4}|[XYZ]\d[A-Z])$/i;
 
 /** What a list says of a part beside its figures, that its type does not say already. */
-export type Details = Pick<Part, "construction" | "dielectric" | "temperatureCoefficient" | "taper">;
+export type Details = Pick<Part, "construction" | "dielectric" | "temperatureCoefficient" | "taper" | "pins">;
 
-/** The details of a part as one cell. @example "ceramic, N750" @example "audio taper" */
-export function writeDetails({ construction, dielectric, temperatureCoefficient, taper }: Details): string {
-  const words = [construction?.value, dielectric?.value, temperatureCoefficient?.value, taper && `${taper} taper`];
+/** The details of a part as one cell. @example "ceramic, N750" @example "audio taper" @example "pins 1-2" */
+export function writeDetails({ construction, dielectric, temperatureCoefficient, taper, pins }: Details): string {
+  const words = [
+    construction?.value,
+    dielectric?.value,
+    temperatureCoefficient?.value,
+    taper && `${taper} taper`,
+    pins && `pins ${pins}`,
+  ];
   return words.filter(Boolean).join(", ");
 }
 
@@ -52,5 +58,6 @@ export function readDetails(cell: string | null, kind: Part["kind"], origin: Ori
     dielectric: asFact<Dielectric>(isCapacitor ? found((word) => DIELECTRICS.includes(word)) : null),
     temperatureCoefficient: asFact<string>(found((word) => TEMPERATURE_CODE.test(word))),
     taper: found((word) => word.endsWith(" taper"))?.replace(/ taper$/, "") ?? null,
+    pins: found((word) => word.startsWith("pins "))?.slice("pins ".length) ?? null,
   };
 }

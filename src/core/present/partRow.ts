@@ -97,7 +97,6 @@ export function partOfRow(row: PartsRow, rules: readonly Rule[]): Part {
     volts: known("volts", row.volts),
     ...readDetails(row.more, kind, origins.get(columns.more.head)),
     quantity: row.perSet ?? 1,
-    inner: null,
     className: known("type", idOfLabel(rules, "class", row.type)) ?? { value: "unknown", from: "default", at: "" },
     role: known("usedAs", idOfLabel(rules, "role", row.usedAs)),
     warnings: readWarnings(row.unsure),

@@ -24,12 +24,21 @@ const ABOVE_A_MEGOHM = ["metal_film", "carbon_film"];
 
 const suits = (role: string) => (id: string) => !technologyOf(id)?.avoidFor.includes(role);
 
+/** From this value up a network's capacitor becomes film, below it mica or ceramic. Common practice. */
+const FILM_FROM_FARADS = 1e-9;
+
+/** The rule's technologies in order; a network's row names those of small capacitors before film. */
+function ruledTechnologies({ rule, part }: Need): readonly string[] {
+  const isLarge = rule.classRow.kind === "network" && (part.value?.value ?? 0) >= FILM_FROM_FARADS;
+  return isLarge && part.kind === "capacitor" ? [...rule.technologies].reverse() : rule.technologies;
+}
+
 /** Technologies to try: the rule's, those made in its series first, then for resistors of no special class the films that go on above a megohm. */
 function technologiesOf(need: Need): readonly Technology[] {
   const { rule, part } = need;
   const goOn =
     part.kind === "resistor" && rule.powerMode === "step" ? ABOVE_A_MEGOHM.filter(suits(rule.roleRow.id)) : [];
-  const all = [...new Set([...rule.technologies, ...goOn])]
+  const all = [...new Set([...ruledTechnologies(need), ...goOn])]
     .map(technologyOf)
     .filter((technology) => technology !== undefined)
     .filter(({ kind }) => kind === null || kind === part.kind);
@@ -91,7 +100,11 @@ function forVolts(need: Need, technologies: readonly Technology[]): AimFound {
   return NOTHING;
 }
 
+/** Kinds of which two make one up; a control or a coil has no twin. */
+const MADE_UP: readonly string[] = ["resistor", "capacitor"];
+
 function forValue(need: Need, technologies: readonly Technology[]): AimFound {
+  if (!MADE_UP.includes(need.part.kind)) return NOTHING;
   for (const technology of technologies) {
     const pair = madeUpPair(need, technology);
     if (!pair) continue;

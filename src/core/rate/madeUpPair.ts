@@ -29,7 +29,8 @@ const OTHERS = 3;
  * A value made up from two stock values in a technology: resistors in series, capacitors in parallel; null where none serves.
  *
  * Of all pairs in the window the one that is near, even (two like pieces share the work) and made of values that every
- * shop has. Where the rule holds the new range inside the old one, so do the pair's tolerances.
+ * shop has; in a tuned place a large piece and a small one that pads it, for the pad can be chosen by what the large one
+ * reads. Where the rule holds the new range inside the old one, so do the pair's tolerances.
  *
  * @example madeUpPair(need, technologyOf("pp_film_foil")!)?.aim.text // "0.0047 µF || 0.0027 µF" for 0.0075 µF
  */
@@ -53,6 +54,7 @@ export function madeUpPair(need: Need, technology: Technology): PairFound | null
       list: WEIGHED,
     });
     const slack = Math.min(-(need.rule.low ?? 0), need.rule.high ?? 0) || 1;
+    const badness = pads(need) ? padBadness : pairBadness;
     const serving = [...found].sort((a, b) => badness(a, slack) - badness(b, slack));
     const tolerance = ratio === null ? null : { minus: ratio, plus: ratio };
     if (serving[0]) return pairOf(serving, need, technology, tolerance);
@@ -77,11 +79,22 @@ function pieceValues(need: Need, technology: Technology, wanted: number): readon
   return span.min < span.max ? (stockLists(need.rule.series, technology, span).at(-1) ?? []) : [];
 }
 
+/** Whether the place is one that a restorer tunes: a large capacitor and its pad. */
+const pads = ({ part, rule }: Need) => part.kind === "capacitor" && rule.cautions.includes("tuned_exact");
+
+const isRare = (value: number) => Math.abs(nearest(value, SERIES.E12) / value - 1) > 1e-9;
+
 /** How poor a pair is: how much of the slack its value uses up, how uneven it is, how rare its values are. */
-function badness({ off, parts }: MadeUp, slack: number): number {
+function pairBadness({ off, parts }: MadeUp, slack: number): number {
   const [a = 1, b = 1] = parts.map(({ value }) => value);
-  const rare = parts.filter(({ value }) => Math.abs(nearest(value, SERIES.E12) / value - 1) > 1e-9).length;
+  const rare = parts.filter(({ value }) => isRare(value)).length;
   return Math.abs(Math.log(1 + off)) / slack + UNEVEN * Math.abs(Math.log(a / b)) + RARE * rare;
+}
+
+/** How poor a large piece with its pad is: how far off, how much the pad has to make up, whether the large one is rare. */
+function padBadness({ off, parts }: MadeUp, slack: number): number {
+  const [large = 1, pad = 0] = parts.map(({ value }) => value).sort((a, b) => b - a);
+  return Math.abs(Math.log(1 + off)) / slack + pad / (large + pad) + (isRare(large) ? 1 : 0);
 }
 
 function pairOf(

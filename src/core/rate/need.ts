@@ -32,7 +32,7 @@ export function needOf(
     place,
     settings,
     stock,
-    value: valueLimits(part, rule, place),
+    value: valueLimits(part, rule, place, settings),
     watts: wattsNeeded(part, rule, place, settings),
     volts: voltsNeeded(part, rule, place, settings),
   };

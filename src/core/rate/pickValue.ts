@@ -10,14 +10,17 @@ import type { Need } from "./need.js";
 /** A value that is to be had and meets the limits, with the widest stock tolerance that stays within the old part's, and by how much it sticks out. */
 export type Picked = { readonly value: number; readonly tolerance: Tolerance | null; readonly excess: number };
 
-/** How far a value lies from the one wanted, by the user's choice of what counts as nearest. */
-function distance(value: number, wanted: number, need: Need): number {
-  const side = need.value.mode === "not_below" ? "not-below" : need.settings.nearest_by;
-  const wrongSide =
-    (side === "not-below" && value < wanted * (1 - 1e-9)) || (side === "not-above" && value > wanted * (1 + 1e-9));
-  const off = side === "difference" ? Math.abs(value - wanted) / wanted : Math.abs(Math.log(value / wanted));
-  return off + (wrongSide ? 1e3 : 0);
+/** The side of the value wanted on which the rule would have the new one; its window may still allow the other. */
+function sideOf({ mode }: Need["value"]): "below" | "above" | null {
+  return mode === "not_below" ? "above" : mode === "not_above" ? "below" : null;
 }
+
+const isOn = (side: ReturnType<typeof sideOf>, value: number, wanted: number) =>
+  side === null || (side === "above" ? value >= wanted * (1 - 1e-9) : value <= wanted * (1 + 1e-9));
+
+/** How far a value lies from the one wanted, by the user's choice of what counts as nearest. */
+const distance = (value: number, wanted: number, { settings }: Need) =>
+  settings.nearest_by === "difference" ? Math.abs(value - wanted) / wanted : Math.abs(Math.log(value / wanted));
 
 const even = (ratio: number): Tolerance => ({ minus: ratio, plus: ratio });
 
@@ -55,16 +58,25 @@ function lists(need: Need, technology: Technology, window: Span): readonly (read
 /**
  * The value to buy in a technology: the nearest in the window, in the coarsest series that has one; null where none has.
  *
- * With the gate `contained`, and where a value may be made up, a value counts only if some stock tolerance keeps it wholly within the old part's limits.
+ * With the gate `contained`, and where a value may be made up, a value counts only if some stock tolerance keeps it wholly
+ * within the old part's limits. A rule that says "not below" has every series looked through for a value that is not.
  */
 export function pickValue(need: Need, technology: Technology): Picked | null {
   const { wanted, window, old, mode } = need.value;
   if (wanted === null) return null;
   if (mode === "exact" || mode === "same") return { value: wanted, ...toleranceFor(wanted, old, technology) };
   if (window === null) return null;
+  const side = sideOf(need.value);
+  const all = lists(need, technology, window);
+  const onSide = all.map((list) => list.filter((value) => isOn(side, value, wanted)));
+  return firstOf(onSide, need, technology) ?? firstOf(all, need, technology);
+}
+
+function firstOf(all: readonly (readonly number[])[], need: Need, technology: Technology): Picked | null {
+  const { wanted, old, mode } = need.value;
   const strict = need.rule.gate === "contained" || mode === "compose";
-  for (const list of lists(need, technology, window)) {
-    const nearestFirst = [...list].sort((a, b) => distance(a, wanted, need) - distance(b, wanted, need));
+  for (const list of all) {
+    const nearestFirst = [...list].sort((a, b) => distance(a, wanted!, need) - distance(b, wanted!, need));
     for (const value of nearestFirst) {
       const tolerance = toleranceFor(value, old, technology);
       if (!strict || tolerance.excess === 0) return { value, ...tolerance };

@@ -11,7 +11,6 @@ import { fitOfAim } from "./fitOf.js";
 import { linePart } from "./lineParts.js";
 import { fuseAim, lampAim } from "./namedAim.js";
 import { type Need, needOf } from "./need.js";
-import { networkAim } from "./networkAim.js";
 import { NEVER_INSTEAD } from "./neverInstead.js";
 import { seleniumAim } from "./seleniumAim.js";
 import { stringAim } from "./stringAim.js";
@@ -47,7 +46,6 @@ function findFor(need: Need): Found {
   if (classRow.id === "ballast" || classRow.id === "line_cord_r") return { ...NOTHING, ...stringAim(need) };
   if (need.part.kind === "fuse") return { ...NOTHING, ...fuseAim(need) };
   if (need.part.kind === "lamp") return { ...NOTHING, ...(lampAim(need) ?? { aim: asItWas(need) }) };
-  if (classRow.id === "printed_rc" && (need.part.inner?.length ?? 0) > 0) return { ...NOTHING, ...networkAim(need) };
   if (valueMode === "split" && need.value.wanted === null)
     return { ...NOTHING, because: ["split it into its pieces first"] };
   if (NEVER_ORDERED.includes(need.part.kind) || need.rule.action === "ask") return NOTHING;
@@ -95,6 +93,17 @@ function excessOf(excess: number, { value, part }: Need): readonly string[] {
   const span =
     min > 0 ? `${writeValue(min, part.kind)} to ${writeValue(max, part.kind)}` : `up to ${writeValue(max, part.kind)}`;
   return [`its range leaves the old one (${span}) by ${figures(Number((excess * 100).toPrecision(2)))} %`];
+}
+
+/** Where a piece of a printed network lies: what the list says, else that it has to be traced. */
+function pinsOf({ pins, parent }: Part, { classRow }: RuleFor): readonly string[] {
+  if (classRow.kind !== "network") return [];
+  const whole = parent ?? "the network";
+  return [
+    pins === null
+      ? `the list does not say between which pins of ${whole} it lies: trace them before ${whole} comes out`
+      : `between pins ${pins} of ${whole}`,
+  ];
 }
 
 /** The widest tolerance with which the value aimed at stays within the old limits, never closer than what is aimed at. */
@@ -153,7 +162,7 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
       ...(NEVER_INSTEAD[rule.roleRow.id] ?? []),
       ...found.rejected,
     ],
-    because: [...value.because, ...watts.because, ...volts.because, ...found.because],
+    because: [...value.because, ...watts.because, ...volts.because, ...found.because, ...pinsOf(part, rule)],
     choices: found.choices,
     figures: {
       ...(watts.lost === null ? {} : { lostWatts: watts.lost }),

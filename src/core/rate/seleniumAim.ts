@@ -23,9 +23,6 @@ const PEAK_FACTOR = 2;
 /** Where the load is not known: the usual start, 22 to 82 ohms are seen. */
 const USUAL_OHMS = 68;
 const USUAL_WATTS = 5;
-/** Reverse volts: twice the line's peak and 30 % in hand, bought as 1,000 V stock. */
-const REVERSE_FACTOR = 2 * Math.SQRT2 * 1.3;
-const STOCK_REVERSE_VOLTS = 1000;
 
 /**
  * Silicon and a resistor to start from: R = dV / I, whose watts bear the current's peaks; the final value is the one that
@@ -35,12 +32,11 @@ const STOCK_REVERSE_VOLTS = 1000;
  */
 export function seleniumAim(need: Need): SeleniumAim {
   const { place, settings } = need;
-  const reverseVolts = Number(settings.line_now_V) * REVERSE_FACTOR;
   const silicon: Piece = {
     value: null,
     tolerance: null,
     watts: null,
-    volts: Math.max(STOCK_REVERSE_VOLTS, Math.ceil(reverseVolts)),
+    volts: need.volts.want,
     technology: "silicon",
   };
   const dropVolts = place.dropVolts ?? (place.plates === null ? null : place.plates * VOLTS_PER_PLATE - SILICON_VOLTS);
@@ -57,7 +53,7 @@ export function seleniumAim(need: Need): SeleniumAim {
   const text = `silicon ${silicon.volts} V, ${writeValue(ohms, "resistor")} ${watts} W in series`;
   return {
     aim: { pieces: [silicon, piece], text },
-    figures: { ...resistor.figures, reverseVolts },
+    figures: { ...resistor.figures, reverseVolts: need.volts.least ?? 0 },
     because: [
       resistor.because,
       "trim the resistor until B+ at today's line is the documented one times the line's ratio, or less",

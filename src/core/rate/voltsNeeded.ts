@@ -57,6 +57,7 @@ export function voltsNeeded(part: Part, rule: RuleFor, place: Place, settings: S
   if (rule.safety !== null) return lineVolts(rule, settings);
   if (rule.ladder === "fuse_V") return fuseVolts(part, place, settings);
   if (part.kind === "capacitor") return capacitorVolts(part, rule, place, settings);
+  if (rule.technologies[0] === "silicon") return reverseVolts(place, settings);
   return part.kind === "resistor" ? bodyVolts(part, place, settings) : NONE;
 }
 
@@ -67,6 +68,24 @@ function lineVolts(rule: RuleFor, settings: Settings): VoltsNeeded {
   const want = Math.max(least, figureOf(rule.roleRow.wantVolts, 0, settings) ?? 0);
   const because = [`${settings.line_now_V} V of line and a tenth in hand: ${short(least)} V a.c. or more`];
   return { least, want, kind: "ac", stress: Number(settings.line_now_V), beyond: needed > rungs.at(-1)!, because };
+}
+
+/** Reverse volts of silicon: twice the peak of what feeds it and 30 % in hand, bought as 1,000 V stock. Common practice. */
+const REVERSE_FACTOR = 2 * Math.SQRT2 * 1.3;
+const STOCK_REVERSE_VOLTS = [1000, 1600, 2000, 3000, 5000];
+
+function reverseVolts(place: Place, settings: Settings): VoltsNeeded {
+  const today = Number(settings.line_now_V) / Number(settings.line_design_V);
+  const fed = place.windingVolts === null ? Number(settings.line_now_V) : place.windingVolts * today;
+  const least = fed * REVERSE_FACTOR;
+  const want = STOCK_REVERSE_VOLTS.find((rung) => rung >= least) ?? least;
+  return {
+    ...NONE,
+    least,
+    want,
+    stress: 2 * Math.SQRT2 * fed,
+    because: [`${short(least)} V in reverse, a third of it in hand`],
+  };
 }
 
 function fuseVolts(part: Part, place: Place, settings: Settings): VoltsNeeded {
@@ -111,6 +130,12 @@ function figureOf(named: number | string | null, working: number, settings: Sett
   return typeof setting === "number" ? setting : null;
 }
 
+/** Electrolyte dries by heat: in warm air a part for 105 °C. Common practice. */
+const WARM_CELSIUS = 60;
+
+const warmth = (wet: boolean, { celsius }: Place) =>
+  wet && celsius !== null && celsius >= WARM_CELSIUS ? [`a part for 105 °C: its air is at ${celsius} °C`] : [];
+
 function capacitorVolts(part: Part, rule: RuleFor, place: Place, settings: Settings): VoltsNeeded {
   const ladder = rule.ladder ?? ((part.value?.value ?? 1) < FILM_FROM_FARADS ? "mica_V" : "film_V");
   const rungs = LADDERS[ladder] ?? LADDERS.film_V!;
@@ -137,6 +162,6 @@ function capacitorVolts(part: Part, rule: RuleFor, place: Place, settings: Setti
     kind: "dc",
     stress: stress > 0 ? stress : null,
     beyond: rung === undefined,
-    because: [...peak, ...most],
+    because: [...peak, ...most, ...warmth(wet, place)],
   };
 }

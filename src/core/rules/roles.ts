@@ -258,6 +258,7 @@ export const ROLES: readonly RuleRow[] = [
     valueMode: "compose",
     low: -0.01,
     high: 0.01,
+    driftLimit: "marked",
     technologies: ["metal_film"],
     cautions: ["meter_cal"],
     because: "calibration",

@@ -2,6 +2,7 @@ import type { Kind } from "../part.js";
 import { PartsError } from "../problem.js";
 import type { Action, Policy, Rule, RulesInForce } from "../rule.js";
 import { defaultRules } from "./defaultRules.js";
+import { nearestNames } from "./nearestNames.js";
 import { withSettings } from "./settingColumns.js";
 import { technologyOf } from "./technologies.js";
 
@@ -14,12 +15,13 @@ export const ROLE_COLUMNS = [
   "high",
   "gate",
   "series",
+  "driftLimit",
   "leastVolts",
   "wantVolts",
   "keepBecomesTest",
 ] as const;
 
-/** Columns that a class kept exact (fusible, fuse, lamp, coded ceramic) does not hand over to a role. */
+/** Columns that a class kept exact or the same (fusible, fuse, lamp, coded ceramic, trimmer) does not hand over to a role. */
 const KEPT_EXACT: readonly string[] = ["powerMode", "ladder", "valueMode", "low", "high", "gate", "series"];
 
 /**
@@ -49,8 +51,18 @@ function rowOf({ rules, settings }: RulesInForce, scope: Rule["scope"], id: stri
     rows.find((rule) => rule.scope === scope && rule.id === wanted);
   const found = named(rules, id) ?? (named(defaultRules(), id) && named(defaultRules(), WHERE_OFF[scope]));
   if (found) return withSettings(found, settings);
-  const wanted = scope === "class" ? "Use a type from the sheet Rules." : "Use a use from the sheet Rules.";
-  throw new PartsError("unknown-name", id, wanted);
+  throw unknownRow(rules, scope, id);
+}
+
+/** The problem of a type or use that no row has, with the nearest ones that do. */
+export function unknownRow(rules: readonly Rule[], scope: Rule["scope"], id: string): PartsError {
+  const like = nearestNames(
+    id,
+    rules.filter((rule) => rule.scope === scope).map((rule) => rule.id),
+  );
+  const such = like.length > 0 ? `, such as ${like.join(", ")}` : "";
+  const wanted = scope === "class" ? `Give a type of the sheet Rules${such}.` : `Give a use of the sheet Rules${such}.`;
+  return new PartsError("unknown-name", id, wanted);
 }
 
 /** The row of a class alone, with the figures that settings give it; problem `unknown-name` as `ruleFor`. */
@@ -87,8 +99,9 @@ function merged(classRow: Rule, roleRow: Rule, mute: (column: string) => boolean
 /**
  * The rule that holds for a class of part in a role.
  *
- * Role over class, column by column, with two exceptions: a class kept exact (fusible, fuse, lamp, coded ceramic) keeps
- * its value, watts and technology under every role except one that demands class X or Y; technologies for another kind
+ * Role over class, column by column, with two exceptions: a class kept exact (fusible, fuse, lamp, coded ceramic) or the
+ * same (trimmer, feedthrough) keeps its value, watts and technology under every role except one that demands class X or
+ * Y; technologies for another kind
  * of part are passed over. Cans, blocks and networks are split before they come here: each section has its own role.
  *
  * @param inForce The rules and settings in force; the setting `policy` picks the action.
@@ -104,7 +117,8 @@ export function ruleFor(inForce: RulesInForce, className: string, role: string |
   const policy = inForce.settings.policy as Policy;
   const safety = safetyOf(roleRow, classRow.kind);
   const foreign = safety === null && demandsSafety(roleRow);
-  const exact = safety === null && (classRow.powerMode === "exact" || classRow.valueMode === "exact");
+  const stays = classRow.powerMode === "exact" || classRow.valueMode === "exact" || classRow.valueMode === "same";
+  const exact = safety === null && stays;
 
   const { columns, decidedBy } = merged(
     classRow,

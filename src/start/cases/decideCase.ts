@@ -2,6 +2,7 @@ import {
   type Decision,
   decide,
   networkValue,
+  PartsError,
   type Piece,
   POLICIES,
   type Policy,
@@ -31,7 +32,7 @@ const VERDICTS: Readonly<Record<string, string>> = {
 const MOST_FIRST = ["replace", "ask", "lift", "test", "check", "keep"] as const;
 
 function decideOne(laid: Laid, inForce: RulesInForce): Decided {
-  const rule = ruleFor(inForce, laid.part.className.value, laid.part.role?.value ?? null);
+  const rule = { ...ruleFor(inForce, laid.part.className.value, laid.part.role?.value ?? null), ...laid.ruled };
   const { place, stock, readings, findings, limits } = laid;
   const decision = decide(laid.part, rule, inForce.settings, { place, readings, findings, limits, set: laid.set });
   return { laid, decision, ratings: ratingsFor(laid.part, rule, inForce.settings, { place, stock }) };
@@ -44,8 +45,9 @@ function byPolicy(laid: Laid, inForce: RulesInForce): Record<Policy, string> {
   return Object.fromEntries(POLICIES.map((policy) => [policy, under(policy)])) as Record<Policy, string>;
 }
 
-const pieceOut = (piece: Piece, name: string | null) => ({
+const pieceOut = (piece: Piece, name: string | null, pins: string | null) => ({
   ...(name === null ? {} : { of: name }),
+  ...(pins === null ? {} : { pins }),
   ...(piece.kind ? { kind: piece.kind } : {}),
   value: piece.value,
   watts: piece.watts,
@@ -62,9 +64,20 @@ const uniqueBy = (list: readonly Rejected[]) =>
 /**
  * The whole decision of a case: what to do, what to fit, what was turned down, and why.
  *
+ * A case that names a type or use that no row has, or a figure that nothing meets, asks, and says what would have worked.
+ *
  * @param defaults Rules and settings; figures of the case may change settings.
  */
 export function decideCase(one: Case, defaults: RulesInForce): Answer {
+  try {
+    return decidedCase(one, defaults);
+  } catch (error) {
+    if (!(error instanceof PartsError)) throw error;
+    return { id: one.id, action: "ask", verdict: null, value: null, because: [error.message], problem: error.problem };
+  }
+}
+
+function decidedCase(one: Case, defaults: RulesInForce): Answer {
   const { pieces, settings, whole } = layOut(one, defaults);
   const inForce = { ...defaults, settings: { ...defaults.settings, ...settings } };
   const decided = pieces.map((laid) => decideOne(laid, inForce));
@@ -104,7 +117,7 @@ function fitted(decided: readonly Decided[]): Answer {
   const single = decided.length === 1 ? decided[0]! : null;
   const ratings = single?.ratings;
   const pieces = decided.flatMap(({ laid, ratings: each }) =>
-    (each.aim?.pieces ?? []).map((piece) => pieceOut(piece, single ? null : laid.name)),
+    (each.aim?.pieces ?? []).map((piece) => pieceOut(piece, single ? null : laid.name, laid.part.pins)),
   );
   const plain = pieces.length === 1 ? pieces[0]! : null;
   if (ratings && plain) {

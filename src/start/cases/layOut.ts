@@ -1,24 +1,27 @@
 import {
   complete,
-  diodeFinding,
   type Finding,
   type GivenLimits,
   type Kind,
   type Part,
   type Place,
   type Reading,
+  type RuleFor,
   type RulesInForce,
   type SetFacts,
   type Settings,
+  testFinding,
   UNKNOWN_PLACE,
 } from "../../core/index.js";
 import type { Case } from "./case.js";
 import { findingsOf } from "./findings.js";
 import { type Figure, type Given, givenOf } from "./given.js";
 import type { GivenName } from "./givenNames.js";
+import { lineOf } from "./lineOf.js";
 import { listedOf } from "./listedCase.js";
-import { type PieceCase, pieceCases, roleOf } from "./pieceCases.js";
+import { asFarads, type PieceCase, pieceCases, roleOf } from "./pieceCases.js";
 import { readingsOf } from "./readings.js";
+import { ruledByCase } from "./ruledByCase.js";
 
 /** A part of a case laid out for the stages, with everything known of it. */
 export type Laid = {
@@ -30,6 +33,7 @@ export type Laid = {
   readonly limits: GivenLimits;
   readonly stock: readonly number[] | null;
   readonly set: SetFacts;
+  readonly ruled: Partial<RuleFor>;
 };
 
 /** A case laid out: its pieces, the whole where it is split, and the settings it changes. */
@@ -53,8 +57,9 @@ export function layOut(one: Case, defaults: RulesInForce): LaidOut {
     nominal: null,
     ratedVolts: null,
     amps: null,
+    pins: null,
   };
-  const pieces = pieceCases(one);
+  const pieces = pieceCases(one, given, lineOf(one.partsListLine ?? "", kind));
   const lay = (piece: PieceCase, index: number) => laid(one, given, piece, index, defaults);
   if (pieces.length === 0) return { pieces: [lay(whole, 0)], whole: null, settings };
   return { pieces: pieces.map(lay), whole: lay(whole, 0), settings };
@@ -67,22 +72,29 @@ function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce:
     return list ? (list[index] ?? list[0] ?? null) : null;
   };
   const listed = listedOf(one, given, piece, figure);
-  const said = { className: piece.className, role: piece.role };
+  const said = { className: piece.className, role: piece.role, value: piece.nominal ?? listed.value };
   const part = complete(listed, { id: one.id, document: "", inForce, era: figure("era"), said });
   return {
     name: piece.name,
     part,
     place: placeOf(piece, figure),
     readings: readingsOf(one, given, piece.kind, figure),
-    findings: piece.name === null || index === 0 ? [...findingsOf(one), ...diodeFindings(one, figure)] : [],
+    findings: piece.name === null || index === 0 ? [...findingsOf(one), ...testFindings(one, figure)] : [],
     limits: { insulationOhms: figure("insulationLimit"), esrOhms: figure("esrLimit"), leakAmps: figure("leakLimit") },
     stock: stockOf(given, piece.kind),
     set: setOf(one),
+    ruled: ruledByCase(given),
   };
 }
 
-function diodeFindings(one: Case, figure: Figure): readonly Finding[] {
-  const found = diodeFinding(one.cls, { forwardVolts: figure("forwardVolts"), reverseOhms: figure("reverseOhms") });
+function testFindings(one: Case, figure: Figure): readonly Finding[] {
+  const found = testFinding(one.cls, {
+    forwardVolts: figure("forwardVolts"),
+    reverseOhms: figure("reverseOhms"),
+    strikeVolts: figure("strikeVolts"),
+    startVolts: figure("startVolts"),
+    supplyVolts: figure("supplyVolts"),
+  });
   return found ? [found] : [];
 }
 
@@ -103,13 +115,16 @@ function placeOf(piece: PieceCase, figure: Figure): Place {
   const isCapacitor = piece.kind === "capacitor";
   return {
     ...UNKNOWN_PLACE,
-    volts: figure("volts") ?? (isCapacitor ? null : peak),
+    volts:
+      figure("volts") ?? (isCapacitor ? null : (peak ?? (piece.kind === "resistor" ? figure("ratedVolts") : null))),
     acVolts: figure("acVolts"),
     peakVolts: isCapacitor ? highest(peak, pulse === null ? null : pulse + (figure("volts") ?? 0)) : warm,
     warmUpVolts: isCapacitor ? warm : null,
     windingVolts: figure("windingVolts"),
     amps: piece.amps ?? figure("amps"),
-    rectifierFarads: asFarads(figure("rectifierFarads")),
+    watts: figure("lostWatts"),
+    celsius: figure("celsius"),
+    rectifierFarads: mapped(figure("rectifierFarads"), asFarads),
     gridOhms: figure("gridOhms"),
     loadAmps: figure("loadAmps") ?? figure("amps"),
     plates: figure("plates"),
@@ -118,12 +133,11 @@ function placeOf(piece: PieceCase, figure: Figure): Place {
   };
 }
 
-const highest = (a: number | null, b: number | null) => (a === null || b === null ? (a ?? b) : Math.max(a, b));
+const mapped = (number: number | null, change: (number: number) => number) => (number === null ? null : change(number));
 
-/** Microfarads given without their unit are larger than any part in farads. */
-const asFarads = (number: number | null) => (number !== null && number > 0.02 ? number / 1e6 : number);
+const highest = (a: number | null, b: number | null) => (a === null || b === null ? (a ?? b) : Math.max(a, b));
 
 function stockOf(given: Given, kind: Kind): readonly number[] | null {
   const list = given.figures.get("stock");
-  return list ? list.map((value) => (kind === "capacitor" ? asFarads(value)! : value)) : null;
+  return list ? list.map((value) => (kind === "capacitor" ? asFarads(value) : value)) : null;
 }

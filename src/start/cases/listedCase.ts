@@ -5,6 +5,7 @@ import {
   type ListedPart,
   PartsError,
   readTolerance,
+  type SplitFrom,
   type Tolerance,
 } from "../../core/index.js";
 import type { Case } from "./case.js";
@@ -12,8 +13,8 @@ import type { Figure, Given } from "./given.js";
 import { lineOf } from "./lineOf.js";
 import type { PieceCase } from "./pieceCases.js";
 
-/** The part as its line says it, with the case's own figures in their place. */
-export function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figure): ListedPart {
+/** The part as its line says it, with the case's own figures in their place; a section with its pins and its can. */
+export function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figure): ListedPart & SplitFrom {
   const isPiece = piece.name !== null;
   const line = lineOf(one.partsListLine ?? "", piece.kind);
   const colours = coloursOf(given, piece.kind);
@@ -28,8 +29,10 @@ export function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figu
     volts: piece.ratedVolts ?? figure("ratedVolts") ?? (isPiece ? null : line.volts),
     temperatureCoefficient: typeof tc === "string" ? tc : line.temperatureCoefficient,
     taper: typeof given.rest.taper === "string" ? given.rest.taper : line.taper,
-    sections: null,
-    inner: null,
+    parent: isPiece ? (line.designators[0] ?? null) : null,
+    suffix: piece.name,
+    pins: piece.pins,
+    whole: null,
   };
 }
 

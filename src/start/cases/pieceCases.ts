@@ -1,5 +1,7 @@
-import { type Kind, pieceClass } from "../../core/index.js";
+import { type Kind, type ListedPart, pieceClass } from "../../core/index.js";
 import type { Case } from "./case.js";
+import type { Given } from "./given.js";
+import { figureOf, type Measure, unitOf } from "./givenUnits.js";
 
 /** One thing to decide of a case: the whole part, or one section of it. Base units; null is not given. */
 export type PieceCase = {
@@ -10,6 +12,7 @@ export type PieceCase = {
   readonly nominal: number | null;
   readonly ratedVolts: number | null;
   readonly amps: number | null;
+  readonly pins: string | null;
 };
 
 /** Farads given in microfarads: no section is larger than this in farads. */
@@ -17,60 +20,71 @@ const LARGEST_FARADS = 0.02;
 /** Up to these volts a section has a use of its own, not that of the can. */
 const LOW_VOLTS = 50;
 
-const asFarads = (number: number) => (number > LARGEST_FARADS ? number / 1e6 : number);
+/** Microfarads given without their unit are larger than any part in farads. */
+export const asFarads = (number: number) => (number > LARGEST_FARADS ? number / 1e6 : number);
 
-const numberAt = (row: unknown, index: number, ...names: readonly RegExp[]): number | null => {
-  if (Array.isArray(row)) return (row.filter((cell) => typeof cell === "number") as number[])[index] ?? null;
-  const found = Object.entries((row ?? {}) as object).find(([key]) => names.some((name) => name.test(key)));
-  return typeof found?.[1] === "number" ? found[1] : null;
+/** What one section's row says, in base units where it says them. */
+type Row = {
+  readonly value: number | null;
+  readonly second: number | null;
+  readonly volts: number | null;
+  readonly amps: number | null;
+  readonly role: string | null;
+  readonly pins: string | null;
+  readonly letter: string | null;
 };
 
-const textAt = (row: unknown, name: RegExp): string | null => {
-  if (Array.isArray(row)) return (row.find((cell) => typeof cell === "string" && name.test(cell)) as string) ?? null;
-  const found = Object.entries((row ?? {}) as object).find(([key]) => /role|use/i.test(key));
-  return typeof found?.[1] === "string" ? found[1] : null;
-};
+const EMPTY: Row = { value: null, second: null, volts: null, amps: null, role: null, pins: null, letter: null };
+const ROLE = /^[a-z]+_[a-z_]+$/;
+const PINS = /^(?:pins?\s*)?(\w{1,2})\s*(?:-|–|to)\s*(\w{1,2})$/i;
 
-/** A section of a tapped resistor: ohms and its own current. */
-function ohmSection(row: unknown, index: number, one: Case): PieceCase {
+/** A row written as a list: value, then volts or amperes, with letters, uses and pins as texts among them. */
+function ofList(row: readonly unknown[]): Row {
+  const texts = row.filter((cell) => typeof cell === "string");
+  const numbers = row.flatMap((cell) =>
+    typeof cell === "number" ? [cell] : typeof cell === "string" ? (figureOf(cell)?.number ?? []) : [],
+  );
+  const pins = texts.map((text) => PINS.exec(text)).find((found) => found !== null);
   return {
-    name: `section ${index + 1}`,
-    kind: "resistor",
-    className: one.cls,
-    role: roleOf(one),
-    nominal: numberAt(row, 0, /ohm|^r|value|nominal/i),
-    ratedVolts: null,
-    amps: numberAt(row, 1, /amp|^i|current/i),
+    ...EMPTY,
+    value: numbers[0] ?? null,
+    second: numbers[1] ?? null,
+    role: texts.find((text) => ROLE.test(text)) ?? null,
+    pins: pins ? `${pins[1]}-${pins[2]}` : null,
+    letter: texts.find((text) => /^[rc]/i.test(text) && !ROLE.test(text)) ?? null,
   };
 }
 
-/** A section of a can or block: farads, volts, and its own use where one is given. */
-function faradSection(row: unknown, index: number, one: Case): PieceCase {
-  const farads = numberAt(row, 0, /farad|uf$|^f$|^c$|value|nominal/i);
-  const ratedVolts = numberAt(row, 1, /volt|v$/i);
-  const roles = one.given?.roles;
-  const role = textAt(row, /^[a-z]+_[a-z]+$/) ?? (Array.isArray(roles) ? (roles[index] as string) : null);
-  const value = farads === null ? null : asFarads(farads);
+/** A row written with names: `{ uF: 40, V: 150, role: "first_filter" }`, `{ ohms: 2000, mA: 20 }`. */
+function ofNames(row: Readonly<Record<string, unknown>>): Row {
+  const byMeasure = (wanted: readonly Measure[]) => {
+    for (const [key, cell] of Object.entries(row)) {
+      const number = typeof cell === "number" ? cell : typeof cell === "string" ? figureOf(cell)?.number : undefined;
+      const read = unitOf(key);
+      if (number !== undefined && read && wanted.includes(read.measure))
+        return Number((number * read.factor).toPrecision(12));
+    }
+    return null;
+  };
+  const text = (name: RegExp) => Object.entries(row).find(([key, cell]) => name.test(key) && typeof cell === "string");
+  const named = Object.entries(row).find(([key]) => /^(value|nominal|r|c)$/i.test(key))?.[1];
   return {
-    name: `section ${index + 1}`,
-    kind: "capacitor",
-    className: pieceClass(one.cls, { kind: "capacitor", value, volts: ratedVolts }),
-    role: role ?? (ratedVolts !== null && ratedVolts <= LOW_VOLTS ? null : roleOf(one)),
-    nominal: value,
-    ratedVolts,
-    amps: null,
+    ...EMPTY,
+    value: byMeasure(["ohms", "farads"]) ?? (typeof named === "number" ? named : null),
+    volts: byMeasure(["volts"]),
+    amps: byMeasure(["amps"]) ?? (typeof row.I === "number" ? row.I : null),
+    role: (text(/role|use/i)?.[1] as string | undefined) ?? null,
+    pins: ((text(/pin/i)?.[1] as string | undefined) ?? null)?.replace(PINS, "$1-$2") ?? null,
+    letter:
+      (text(/kind|type|^el/i)?.[1] as string | undefined) ??
+      (/(^|,)(r|ohms?)(,|$)/i.test(Object.keys(row).join()) ? "R" : null),
   };
 }
 
-/** An element of a printed network: R or C and its value. */
-function element(row: unknown, index: number, one: Case): PieceCase {
-  const letter = Array.isArray(row)
-    ? row[0]
-    : Object.values((row ?? {}) as object).find((cell) => typeof cell === "string");
-  const kind = /^r/i.test(String(letter)) ? "resistor" : "capacitor";
-  const nominal = numberAt(row, 0, /value|nominal|ohm|farad/i);
-  const className = pieceClass(one.cls, { kind, value: nominal, volts: null });
-  return { name: `element ${index + 1}`, kind, className, role: null, nominal, ratedVolts: null, amps: null };
+function rowOf(row: unknown): Row {
+  if (Array.isArray(row)) return ofList(row);
+  if (typeof row === "number" || typeof row === "string") return ofList([row]);
+  return ofNames((row ?? {}) as Record<string, unknown>);
 }
 
 /** The use of a case; no special duty and nothing said are both unknown. */
@@ -78,11 +92,55 @@ export function roleOf(one: Case): string | null {
   return one.role && one.role !== "general" ? one.role : null;
 }
 
+const OF_OHMS: readonly string[] = ["strip_ww", "ballast", "line_cord_r"];
+
+/** One section of a can, block or tapped resistor, or one element of a network. */
+function pieceOf(row: Row, index: number, one: Case): PieceCase {
+  const isNetwork = one.cls === "printed_rc";
+  const ofOhms = isNetwork ? /^r/i.test(row.letter ?? "c") : OF_OHMS.includes(one.cls);
+  const kind = ofOhms ? "resistor" : "capacitor";
+  const nominal = ofOhms || row.value === null ? row.value : asFarads(row.value);
+  const volts = ofOhms || isNetwork ? null : (row.volts ?? row.second);
+  const ownRole = volts !== null && volts <= LOW_VOLTS ? null : roleOf(one);
+  return {
+    name: `${isNetwork ? "element" : "section"} ${index + 1}`,
+    kind,
+    className: pieceClass(one.cls, { kind, volts }),
+    role: row.role ?? (isNetwork ? null : ownRole),
+    nominal,
+    ratedVolts: volts,
+    amps: ofOhms ? (row.amps ?? row.second) : null,
+    pins: row.pins,
+  };
+}
+
+/** The rows of a case: given as rows, given as lists of one figure each, or printed in its line. */
+function rowsOf(one: Case, { figures, rest }: Given, line: ListedPart): readonly Row[] {
+  const told = Object.entries(rest).find(
+    ([key, cell]) => /^(sections?|elements?|taps?)/i.test(key) && Array.isArray(cell),
+  );
+  const { roles, pins } = rest;
+  const lists = (row: Row, i: number): Row => ({
+    ...row,
+    volts: row.volts ?? row.second ?? listAt(figures.get("ratedVolts"), i),
+    amps: row.amps ?? listAt(figures.get("amps"), i),
+    role: row.role ?? (Array.isArray(roles) ? (roles[i] as string) : null),
+    pins: row.pins ?? (Array.isArray(pins) ? String(pins[i]).replace(PINS, "$1-$2") : null),
+  });
+  if (told) return (told[1] as readonly unknown[]).map(rowOf).map(lists);
+  const nominals = figures.get("nominal") ?? [];
+  if (nominals.length > 1) return nominals.map((value) => ({ ...EMPTY, value })).map(lists);
+  if (one.cls === "printed_rc" || OF_OHMS.includes(one.cls))
+    return (line.inner ?? [])
+      .map(({ kind, value, pins }) => ({ ...EMPTY, value, pins: pins ?? null, letter: kind }))
+      .map(lists);
+  return (line.sections ?? []).map(({ farads, volts }) => ({ ...EMPTY, value: farads, volts })).map(lists);
+}
+
+const listAt = (list: readonly number[] | undefined, index: number) =>
+  list === undefined ? null : (list[index] ?? list[0] ?? null);
+
 /** The sections of a case, or none where it is one part. */
-export function pieceCases(one: Case): readonly PieceCase[] {
-  const { sections, elements } = one.given ?? {};
-  if (Array.isArray(elements)) return elements.map((row, index) => element(row, index, one));
-  if (!Array.isArray(sections)) return [];
-  const ofOhms = one.cls === "strip_ww" || one.cls === "ballast" || one.cls === "line_cord_r";
-  return sections.map((row, index) => (ofOhms ? ohmSection(row, index, one) : faradSection(row, index, one)));
+export function pieceCases(one: Case, given: Given, line: ListedPart): readonly PieceCase[] {
+  return rowsOf(one, given, line).map((row, index) => pieceOf(row, index, one));
 }

@@ -110,6 +110,7 @@ describe.skipIf(!present)("the default rows against the trade's tables", () => {
     tantalum: { leastVolts: "twice_working" },
     cathode_bypass: { wantVolts: 50 },
     across_line: { wantVolts: 275 },
+    meter: { driftLimitPct: "marked" },
   };
 
   test.each(defaultRules().map((rule, i) => [rule.scope, rule.id, i] as const))(

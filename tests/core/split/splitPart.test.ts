@@ -37,4 +37,26 @@ describe("one item of a list as the parts it stands for", () => {
     const [knob] = splitPart({ ...partOf("R1   1K", "R1"), designators: [], quantity: 4 });
     expect(knob).toMatchObject({ designators: [], quantity: 4, parent: null });
   });
+
+  test("a printed network becomes its pieces, numbered in order, each with its pins", () => {
+    const split = splitPart(partOf("PC2   Printed network: 250K pins 1-2, .005 mfd pins 2-4", "PC2"));
+    expect(split).toMatchObject([
+      { designators: ["PC2-1"], kind: "resistor", value: 250e3, parent: "PC2", suffix: "1", pins: "1-2" },
+      { designators: ["PC2-2"], kind: "capacitor", value: 5e-9, parent: "PC2", suffix: "2", pins: "2-4" },
+    ]);
+    expect(split[0]?.whole?.designators).toEqual(["PC2"]);
+  });
+
+  test("a tapped resistor becomes its sections; the watts printed for all of it are no section's", () => {
+    const split = splitPart({ ...partOf("R50   metal clad 5000-1500-250 ohms", "R50"), watts: 20 });
+    expect(split.map(({ designators, value, watts }) => [designators[0], value, watts])).toEqual([
+      ["R50-1", 5000, null],
+      ["R50-2", 1500, null],
+      ["R50-3", 250, null],
+    ]);
+  });
+
+  test("the resistor a coil is wound on stays with the coil", () => {
+    expect(splitPart(partOf("L4   250 uH choke, wound on 22K resistor", "L4")).length).toBe(1);
+  });
 });

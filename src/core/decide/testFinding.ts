@@ -1,0 +1,63 @@
+import { figures } from "../quantity/figures.js";
+import type { Finding } from "./reading.js";
+
+/** What a bench test of a class without a value of its own can read; base units, null is not read. */
+export type TestRead = {
+  readonly forwardVolts?: number | null;
+  readonly reverseOhms?: number | null;
+  readonly strikeVolts?: number | null;
+  readonly startVolts?: number | null;
+  readonly supplyVolts?: number | null;
+};
+
+type Test = { readonly text: string; readonly bad: boolean };
+
+const forward = (volts: number, min: number, max: number): Test => ({
+  text: `drops ${figures(volts)} V (${min} to ${max} V is sound)`,
+  bad: volts < min || volts > max,
+});
+
+const reverse = (ohms: number, least: number): Test => ({
+  text: `${figures(ohms / 1000)} k in reverse (more than ${figures(least / 1000)} k is sound)`,
+  bad: ohms < least,
+});
+
+const strike = (volts: number): Test => ({
+  text: `strikes at ${figures(volts)} V (55 to 90 V is sound for a small one)`,
+  bad: volts < 55 || volts > 90,
+});
+
+const start = (volts: number, supply: number): Test => ({
+  text: `starts at ${figures(volts)} V of ${figures(supply)} V (below 80 % is sound)`,
+  bad: volts > 0.8 * supply,
+});
+
+const known = (number: number | null | undefined): number is number => number !== null && number !== undefined;
+
+/** Tests by class with their limits: common practice, as in the tests of the class's row. */
+const TESTS: Readonly<Record<string, (read: TestRead) => readonly Test[]>> = {
+  germanium_diode: ({ forwardVolts, reverseOhms }) => [
+    ...(known(forwardVolts) ? [forward(forwardVolts, 0.2, 0.4)] : []),
+    ...(known(reverseOhms) ? [reverse(reverseOhms, 50e3)] : []),
+  ],
+  silicon_rectifier: ({ forwardVolts, reverseOhms }) => [
+    ...(known(forwardVolts) ? [forward(forwardVolts, 0.4, 0.7)] : []),
+    ...(known(reverseOhms) ? [reverse(reverseOhms, 1e6)] : []),
+  ],
+  neon: ({ strikeVolts }) => (known(strikeVolts) ? [strike(strikeVolts)] : []),
+  vibrator: ({ startVolts, supplyVolts }) =>
+    known(startVolts) && known(supplyVolts) ? [start(startVolts, supplyVolts)] : [],
+};
+
+/**
+ * What the test of a diode, neon lamp or vibrator says; null where the class has no such test or nothing of it was read.
+ *
+ * @param read `forwardVolts` at about a milliampere, lifted; `strikeVolts` behind a resistor; `startVolts` at a supply of
+ * limited current.
+ * @example testFinding("germanium_diode", { forwardVolts: 0.9 })?.bad // true
+ */
+export function testFinding(className: string, read: TestRead): Finding | null {
+  const tests = TESTS[className]?.(read) ?? [];
+  if (tests.length === 0) return null;
+  return { text: tests.map(({ text }) => text).join(", "), bad: tests.some(({ bad }) => bad) };
+}

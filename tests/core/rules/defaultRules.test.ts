@@ -122,7 +122,7 @@ describe.skipIf(!present)("the default rows against the trade's tables", () => {
   );
 
   test("settings, ladders, body limits, cautions, lamps and what a reading in place proves are carried over", () => {
-    expect(defaultSettings).toEqual(
+    expect(defaultSettings).toMatchObject(
       Object.fromEntries(trade.settings.map((row: { key: string; value: unknown }) => [row.key, row.value])),
     );
     expect(LADDERS).toEqual(trade.ladders);

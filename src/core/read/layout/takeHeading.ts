@@ -1,3 +1,4 @@
+import { isUnfinished, type OpenRow, textIn } from "./continuation.js";
 import { isContinued, isKindHeading, sectionName } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { Walk } from "./walk.js";
@@ -43,7 +44,15 @@ export function standsAsHeading(walk: Walk, strip: Strip): boolean {
   const { start, textStart } = walk.open;
   if (text === undefined)
     return piece.start < start - SLACK || (isShown(piece.text) && isBeside(piece.start, textStart));
-  return isBeside(piece.start, text);
+  return isBeside(piece.start, text) || isLouder(piece.text, walk.open);
+}
+
+/** Capitals in the column of the description under a row that is whole: it holds small letters, or these name kinds of parts. */
+function isLouder(text: string, { cells }: OpenRow): boolean {
+  const above = textIn(cells, "description");
+  const isLoud = text.length <= LONGEST_SHOWN && /^[^a-z(]*[A-Z]{3}[^a-z(]*(?:\(|$)/.test(text);
+  const kinds = /^[^(]*S\s*(?:\(|$)/.test(text) && isKindHeading(text);
+  return isLoud && !isUnfinished(above) && (kinds || /[a-z]{2}/.test(above));
 }
 
 const isBeside = (start: number, text: number) => start < text - SLACK || start > text + MOST_INDENT;

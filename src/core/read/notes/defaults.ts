@@ -3,10 +3,11 @@ import { times } from "../../quantity/readValue.js";
 import type { Words } from "../words/words.js";
 import type { Clause } from "./clauses.js";
 
-/** What a note gives to parts of a kind as far as their lines are silent; `only` narrows it to one make. */
+/** What a note gives to parts of a kind as far as their lines are silent; `only` narrows it to one make, `except` names others. */
 export type NoteDefault = {
   readonly kind: Kind;
   readonly only: string | null;
+  readonly except: readonly string[];
   readonly section: string | null;
   readonly at: string;
   readonly tolerance: Tolerance | null;
@@ -49,7 +50,7 @@ function defaultOf({ words, kind, subject, named, section, at }: Clause): NoteDe
   if (Object.values(said).every((value) => value === null)) return null;
   const before = (from: number) => from < subject;
   const only = makeIn(words, kind === "capacitor" ? "dielectric" : "construction", before);
-  return { kind: kind!, only, section, at, ...said };
+  return { kind: kind!, only, except: exceptedIn(words, end), section, at, ...said };
 }
 
 /** What a kind heading gives to the parts below it: "PRECISION RESISTORS -- 1%, deposited carbon"; "MICA CONDENSERS, 500 VOLTS". */
@@ -61,6 +62,7 @@ export function headingDefault(words: Words): NoteDefault | null {
   return {
     kind: kind ?? "capacitor",
     only: null,
+    except: [],
     section: null,
     at: `heading "${words.text}"`,
     tolerance: toleranceIn(words, all),
@@ -70,6 +72,17 @@ export function headingDefault(words: Words): NoteDefault | null {
     dielectric: (make?.value as Dielectric | undefined) ?? null,
   };
 }
+
+/** Words behind "except" that say no more than "where something else is printed". */
+const ELSE =
+  /^(?:unless|except|sofern|where|when|noted|otherwise|stated|marked|shown|specified|indicated|nothing|else|types?|those|units?|following|listed|given|described|values?|ratings?|they|that|this|have|with|nicht|anders|angegeben|vermerkt)$/;
+
+/** "except precision types": the words that name the parts which a note leaves out. */
+const exceptedIn = (words: Words, from: number) =>
+  words.tokens
+    .slice(from)
+    .filter((token) => token.type === "word" && token.key.length > 3 && !ELSE.test(token.key))
+    .map((token) => token.key);
 
 function toleranceIn(words: Words, within: (from: number) => boolean): Tolerance | null {
   const found = words.tolerances.find((tolerance) => within(tolerance.from) && !tolerance.absolute);
@@ -104,6 +117,8 @@ export function withDefaults(
 
 function applies(part: ListedPart, rule: NoteDefault): boolean {
   if (part.kind !== rule.kind || (rule.section !== null && rule.section !== part.section)) return false;
+  const printed = part.printed.toLowerCase();
+  if (rule.except.some((word) => printed.includes(word))) return false;
   const make = part.kind === "capacitor" ? part.dielectric : part.construction;
   if (rule.only !== null) return make === rule.only || (make === "silver-mica" && rule.only === "mica");
   return rule.dielectric === null || part.dielectric === null || part.dielectric === rule.dielectric;

@@ -16,6 +16,8 @@ export type Clues = {
   readonly watts: number | null;
   readonly wirewound: boolean;
   readonly toleranceUnit: Unit | null;
+  /** Whether the number is one of several that make a can. */
+  readonly several?: boolean;
 };
 
 const MICRO: Unit = { measure: "farad", factor: 1e-6 };
@@ -135,6 +137,7 @@ function guessedUnit(number: number, decimal: boolean, clues: Clues): Unit {
   if (number < 1) return MICRO;
   if (LARGE.has(clues.dielectric ?? "")) return MICRO;
   if (SMALL.has(clues.dielectric ?? "")) return PICO;
+  if (clues.several) return MICRO;
   const isLowVoltage = clues.volts !== null && clues.volts <= 100 && number < 1000;
   return isLowVoltage || (decimal && number < 100) ? MICRO : PICO;
 }

@@ -83,7 +83,7 @@ function readAmount(amount: Amount, words: Words, clues: Clues, context: Context
   const top = isBareRange ? inBase(high!, words, clues, context) : null;
   const values = top
     ? [{ ...top, value: top.value && (top.value * low!.number) / high!.number }, top]
-    : amount.figures.map((figure) => inBase(figure, words, clues, context));
+    : amount.figures.map((figure) => inBase(figure, words, { ...clues, several: amount.join === "list" }, context));
   return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
 }
 

@@ -1,3 +1,5 @@
+import { readWords } from "../words/readWords.js";
+
 const MARK = /^(?:["″“”'`´,]{1,2}|''|do|dto|ditto|idem|desgl|[↑↓⇑⇓]|-\s?["″]\s?-|-\s?do\.?\s?-)\.?$/i;
 
 /** Whether a cell only says "as above": a ditto mark, "do.", "dto.", an arrow. A dash does so where a note says it. */
@@ -9,14 +11,32 @@ const LEADING = /^(?:do|dto|ditto)\.?\s*,\s*/i;
 const LEADING_MARKS = /^(?:["″“”]\s*)+/;
 
 /**
- * A text whose beginning repeats the one above: "do., 47,000 ohms" takes the words before the first comma; each of the
- * marks in `" " " .0015 mf.` takes one word.
+ * A text whose beginning repeats the one above: "do., 47,000 ohms" takes the statements before the first one that it
+ * replaces; each of the marks in `" " " .0015 mf.` takes one word.
  */
 export function withWordsAbove(text: string, above: string): string | null {
   const word = LEADING.exec(text);
-  if (word) return `${above.split(",")[0]!.trim()}, ${text.slice(word[0].length)}`;
+  if (word) return repeated(above, text.slice(word[0].length));
   const marks = LEADING_MARKS.exec(text);
   if (!marks || marks[0].length === text.length) return null;
   const count = (marks[0].match(/["″“”]/g) ?? []).length;
   return `${above.split(/\s+/).slice(0, count).join(" ")} ${text.slice(marks[0].length)}`;
 }
+
+/** "Resistor, 1 watt, 4.7 meg, 20%" under "do., 2.2 meg": all before the first statement of a measure that is said anew. */
+function repeated(above: string, text: string): string {
+  const statements = above.split(/,\s+/);
+  const anew = measuresIn(text);
+  const end = statements.findIndex((own) => [...measuresIn(own)].some((measure) => anew.has(measure)));
+  return [...statements.slice(0, end < 0 ? statements.length : Math.max(1, end)), text].join(", ");
+}
+
+/** What a text states: a value, watts, volts, a tolerance. */
+function measuresIn(text: string): Set<string> {
+  const { amounts, tolerances } = readWords(text);
+  const measures = amounts.map(({ figures }) => figures[0]!.unit?.measure ?? "value");
+  const named = measures.map((measure) => (VALUES.has(measure) ? "value" : measure));
+  return new Set(tolerances.length > 0 ? [...named, "tolerance"] : named);
+}
+
+const VALUES: ReadonlySet<string> = new Set(["ohm", "farad", "henry"]);

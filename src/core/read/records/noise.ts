@@ -26,7 +26,7 @@ const DIGIT_FOR: Readonly<Record<string, string>> = {
   Z: "2",
   G: "6",
 };
-const PREFIX = /^(SW|PL|SP|CR|DS|RT|VR|TH|SR|LS|FS|[CRLTVSFIJKMPQXYZED])(-?)([0-9OoQlIi|SsBZG]{1,3})$/;
+const PREFIX = /^(SW|PL|SP|CR|DS|RT|VR|TH|SR|LS|FS|[CRLTVSFIJKMPQXYZED])(-?)([0-9OoQlIi|SsBZG]{1,3})([ACDEF]?)$/;
 
 /** The names in a designator cell of a noisy document, letters in the place of figures put right: "ClO" is C10. */
 export function noisyDesignators(text: string): readonly string[] | null {
@@ -35,7 +35,7 @@ export function noisyDesignators(text: string): readonly string[] | null {
     .map((word) => {
       const match = /^[A-Z]{1,3}-?\d+[A-F]?$/.test(word) ? null : PREFIX.exec(word);
       return match
-        ? match[1]! + match[2]! + [...match[3]!].map((letter) => DIGIT_FOR[letter] ?? letter).join("")
+        ? match[1]! + match[2]! + [...match[3]!].map((letter) => DIGIT_FOR[letter] ?? letter).join("") + match[4]!
         : word;
     })
     .join("");

@@ -38,7 +38,7 @@ export function resolveRows(
     const above: Above = { cells: new Map(), partNumber: null, base: null, letters: "" };
     for (const row of own) records.push(resolveRow(row, above, habits, readName));
   }
-  return fillSections(settleQuestionMarks(records));
+  return fillSections(settleSuffixes(settleQuestionMarks(records)));
 }
 
 const FEWEST_BLANK = 0.2;
@@ -174,6 +174,16 @@ function settleQuestionMarks(records: readonly ListRecord[]): ListRecord[] {
     const before = number(records[i - 1]);
     if (!name?.endsWith("?") || number(records[i + 1]) !== before + 2) return record;
     return { ...record, names: [name.replace("?", String(before + 1))] };
+  });
+}
+
+/** In a poor scan "ClB" reads as C18; behind C1A it is C1B. */
+function settleSuffixes(records: readonly ListRecord[]): ListRecord[] {
+  return records.map((record, i) => {
+    const base = /^(.*\d)A$/.exec(records[i - 1]?.names.at(-1) ?? "")?.[1];
+    const isB =
+      base !== undefined && record.names[0] === `${base}8` && /B$/.test(cellText(record, "designator").trim());
+    return isB ? { ...record, names: [`${base}B`] } : record;
   });
 }
 

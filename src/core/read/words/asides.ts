@@ -44,6 +44,8 @@ function bracketDepths(tokens: readonly Token[]): number[] {
 function saidBefore(tokens: readonly Token[], amount: Amount, meanings: readonly Meaning[]): string | null {
   for (const meaning of meanings) {
     if (meaning.field !== "aside" || meaning.value === "previous" || meaning.to > amount.from) continue;
+    const isSerial = tokens[meaning.from]!.key === "serial" && amount.figures[0]!.unit !== null;
+    if (isSerial) continue;
     const between = tokens.slice(meaning.to, amount.from);
     if (!between.some((token) => BOUNDARIES.has(token.text))) return tokens[meaning.from]!.key;
   }

@@ -107,6 +107,7 @@ const isPercent = (tokens: readonly Token[], at: number) => /^(?:%|percent|per)$
 
 const MOST_TIMES = 10;
 const LARGEST_STEP = 10;
+const LARGEST_BARE = 100;
 
 /**
  * Figures of one amount measure the same thing: 1.8k/1W is a value and its watts, .05/400, 8/450 V and .02-600V a value
@@ -117,10 +118,14 @@ function sameSort(a: Figure, b: Figure, joiner: string): boolean {
   if (joiner === "x" || joiner === "×") return isTimes(a, y);
   if (joiner === "/" && a.unit === null && (y === null || y === "volt") && b.number >= LARGEST_STEP * a.number)
     return false;
-  if (joiner === "-" && a.unit === null && a.number < 1 && y === "volt") return false;
+  if (joiner === "-" && a.unit === null && y === "volt" && (a.number < 1 || isApart(a, b))) return false;
   if (!a.unit || !b.unit || x === y) return true;
   return (x === null && isValue(y)) || (y === null && isValue(x));
 }
+
+/** "25-25V", "8-150V" at the start of a text: a value and its volts, which would make no range. */
+const isApart = (a: Figure, b: Figure) =>
+  a.from === 0 && a.number <= LARGEST_BARE && (b.number <= a.number || b.number >= LARGEST_STEP * a.number);
 
 /** "2 x 500", and beyond a count the sections of a can: "16 x 8 mfd". */
 const isTimes = (a: Figure, measure: string | null) =>

@@ -48,10 +48,13 @@ function numberFollows(tokens: readonly Token[], at: number): boolean {
 export function labelsOf(tokens: readonly Token[]): Labelled[] {
   const letters: number[] = [];
   const marks: number[] = [];
+  const stamped: number[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const starts = isLetter(tokens[at]!) ? letters : isMark(tokens[at]!) ? marks : null;
+    if (starts === marks) stamped.push(at);
     if (starts && numberFollows(tokens, at)) starts.push(at);
   }
+  if (stamped.length > 1 && !numberFollows(tokens, stamped.at(-1)!)) return labelsBehind(tokens, stamped);
   const inOrder = letters.length > 1 && letters.every((at, i) => tokens[at]!.text.charCodeAt(0) === FIRST_LETTER + i);
   const at = inOrder ? letters : marks;
   if (at.length < 2) return [];
@@ -61,3 +64,7 @@ export function labelsOf(tokens: readonly Token[]): Labelled[] {
     to: at[i + 1] ?? tokens.length,
   }));
 }
+
+/** "80 mfd 500 v (■), 40 mfd 475 v (▲)": each mark stands behind its section. */
+const labelsBehind = (tokens: readonly Token[], marks: readonly number[]): Labelled[] =>
+  marks.map((to, i) => ({ label: tokens[to]!.lexeme.mark!, from: marks[i - 1] ?? 0, to }));

@@ -34,7 +34,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "potentiometer",
-    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|vol cont|volume cont|tone cont|vol control|potmeter|potr|potrs|regler|einstellregler|drehwiderstand|trimmpoti|trimmer potentiometer|poti|preset|hum balance|trimpot|pre set",
+    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|volume controls|tone controls|volume and tone controls|vol cont|volume cont|tone cont|vol control|potmeter|potr|potrs|regler|einstellregler|drehwiderstand|trimmpoti|trimmer potentiometer|poti|preset|hum balance|trimpot|pre set",
   ],
   [
     "turns",

@@ -168,13 +168,17 @@ function sectionsOf(own: readonly Capacitance[], found: Found): CanSection[] {
 
 function voltsOfSection(i: number, count: number, found: Found): number | null {
   const runs = found.volts;
-  const listed = runs.find((run) => run.volts.length === count);
+  const listed = runs.find((run) => run.volts.length === count && !isWithSurge(run.volts));
   if (listed) return listed.volts[i]!;
   if (runs.length === count && runs.every((run) => run.volts.length === 1 && run.behind === count))
     return runs[i]!.volts[0]!;
   const run = runs.find((candidate) => candidate.behind > i) ?? runs[0];
   return run?.volts[0] ?? null;
 }
+
+/** 450/500 V is the working volts and the surge, a tenth above; two sections are rated further apart. */
+const isWithSurge = (volts: readonly number[]): boolean =>
+  volts.length === 2 && volts[1]! > volts[0]! * 1.05 && volts[1]! < volts[0]! * 1.2;
 
 /** The volts that all sections share; none where they differ. */
 function sharedVolts(own: readonly Capacitance[], found: Found): PrintedVolts[] {

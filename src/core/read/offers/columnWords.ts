@@ -54,26 +54,26 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ],
   [
     "price unit",
-    /(price|preis|prijs|prix|tarif)\s*(per|pro|pour|par|voor|je|unit|einheit|eenheid|basis)\s*([^\w\s]|$)|preiseinheit|prijseenheid|unite de prix|^(per|pro|pe|uom|unit|einheit|eenheid|unite|je)$/,
+    /(price|preis|prijs|prix|tarif)[\s-]*(per|pro|pour|par|voor|je|unit|einheit|eenheid|basis)\s*([^\w\s]|$)|prijseenheid|unite de prix|^(per|pro|pe|uom|unit|einheit|eenheid|unite|je)$/,
   ],
   ["body", /device package|package ?\/ ?case|^package( type)?$|case (style|size|code)/],
   [
     "stock",
     /(avail\w*|verfugbare?|beschikbare?) ?(qty|quantity|stock|menge|anzahl|aantal)|(qty|quantity) (avail|on hand|in stock)/,
   ],
-  ["minimum", /\bmoq\b|\bmin\b|min\.|minim|mindest|abnahme|afname/],
+  ["minimum", /\bmoq\b|\bmini?\b|min\.|minim|mindest|abnahme|afname/],
   ["multiple", /multipl|vielfach|veelvoud|mehrfach|\bmult\b|\bsteps?\b|staffelmenge/],
   [
+    "price",
+    /^(ab|from|a partir de|des|vanaf|per)?\s*\d{1,6}\s*(\+|up|pcs?\.?|pieces?|pces?|off|st\.?|stk\.?|stuck|stuks?|x|-\s*\d+|and up|et plus|ou plus|vpe?|ve|packs?|units?)?$/,
+  ],
+  [
     "pack",
-    /^(?!.*(pric|preis|prijs|\bprix\b|\bcost)).*?(\bpack|\bpkg|verpack|verpakk|condit|\bvpe\b|\bve\b|gebinde|emball|per bag|bag size|sachet|\bpcs\b|pieces per|stuks per|stuck pro|inhoud|inhalt|contents|quantity per)/,
+    /^(?!.*(pric|preis|prijs|\bprix\b|\bcost)).*?(\bpack|\bpkg|verpack|verpakk|condit|\bvpe\b|\bve\b|gebinde|emball|per bag|bag size|sachet|\bpcs\b|pieces per|stuks per|stuck pro|inhoud|inhalt|contents|quantity per|(in|per) (a |the )?(lot|bag|pack)\b|^lot (de|of)$|\bs\.?p\.?q\b|\bm\.?p\.?q\b|stuckzahl je)/,
   ],
   [
     "price",
-    /pric|preis|prijs|\bprix\b|\bcost|\btarif|\bnetto\b|\bnet\b|\beach\b|\bea\b|\bp\.?u\.?\b|[€$£]|\b(eur|usd|gbp|chf)\b(?!.*(code|iso))/,
-  ],
-  [
-    "price",
-    /^(ab|from|a partir de|des|vanaf|per|from)?\s*\d{1,6}\s*(\+|up|pcs?|off|st\.?|stk\.?|stuck|stuks|x|-\s*\d+|and up|et plus|ou plus)?$/,
+    /pric|preis|prijs|\bprix\b|\bcost|\btarif|\bnetto\b|\bnet\b|\beach\b|\bea\b|\bstaffel(preis)?\b|\bp\.?u\.?\b|[€$£]|\b(eur|usd|gbp|chf)\b(?!.*(code|iso))/,
   ],
   ["currency", /currenc|devise|wahrung|valuta|munt\b|monnaie/],
   [
@@ -82,11 +82,11 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ],
   [
     "status",
-    /status|life ?cycle|\betat\b|statut|toestand|zustand|lieferstatus|availab|verfugbar|lieferbar|beschikbaar|leverbaar|levertijd|lieferzeit|delai|delivery/,
+    /status|life ?cycle|lebenszyklus|levenscyclus|cycle de vie|^state$|\betat\b|statut|toestand|zustand|lieferstatus|availab|verfugbar|lieferbar|beschikbaar|leverbaar|levertijd|lieferzeit|delai|delivery/,
   ],
   [
     "stock",
-    /stock|bestand|\blager|voorraad|dispo|on hand|\bqty\b|quantity|quantite|\bqte\b|aantal|anzahl|menge|vorrat|count/,
+    /stock|bestand|\blager|voorraad|dispo|(on|in) hand|\bqty\b|quantity|quantite|\bqte\b|aantal|anzahl|menge|vorrat|count/,
   ],
   ["safety class", /safety|securite|sicherheit|veiligheid|^(class|klasse|classe)$|\bx\/y\b|approval/],
   [
@@ -118,7 +118,7 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ["value", /\bvalue|\bwert\b|nennwert|valeur|waarde/],
   [
     "description",
-    /descr|designation|omschrijv|bezeichn|beschreib|\bwhat\b|\bitem|article|artikel|artikkel|product|produit|produkt|\bname\b|\bnaam\b|libelle|\btext\b|benaming|\btitle\b|details|\bpart\b/,
+    /descr|designation|omschrijv|bezeichn|beschreib|\bwhat\b|\bitem|article|artikel|artikkel|product|produit|produkt|\bname\b|\bnaam\b|libelle|\btext\b|^was$|benaming|\btitle\b|details|\bpart\b/,
   ],
   ["note", /\bnote|remark|bemerk|remarque|opmerk|comment|hinweis|\binfo|anmerk|observ/],
 ];

@@ -19,7 +19,8 @@ type Look = {
 
 const MONEY = /^(?:[€$£]|chf|eur|usd)?\s?\d*[.,]\d{2,4}\s?(?:[€$£¢]|chf|eur|usd|ea\.?|each)?$|[€$£¢]\s?\d|\d\s?[€$£¢]/i;
 const CODE = /^(?=\S*\d)[\p{L}\d][\p{L}\d./_-]{1,24}$/u;
-const QUANTITY =
+/** A figure with the unit or the form of a rating. */
+export const QUANTITY =
   /\d\s?(?:w|v|ohms?|Ω|k|m|meg|[munpµ]f|mfd|mmf|%|watts?|volts?|ma|hy?)\b|\d[kmnp]\d|\d\s?%|\.\d+\s?\/\s?\d|½|¼/i;
 
 /**

@@ -4,8 +4,11 @@ import { decimalMarkOf } from "./amounts.js";
 import { COLUMN_WORDS, type ColumnField } from "./columnWords.js";
 import { currencyOf } from "./currency.js";
 import { cleanCell, fold, saysNothing } from "./fold.js";
-import { guessFields } from "./guessFields.js";
+import { guessFields, QUANTITY } from "./guessFields.js";
 import type { OfferColumn, OfferMapping } from "./offerColumn.js";
+import { packIn } from "./packs.js";
+import { isNewOldStock } from "./remarks.js";
+import { statusIn } from "./supply.js";
 
 const HEAD_WITHIN_LINES = 40;
 const LONGEST_HEAD = 45;
@@ -22,7 +25,7 @@ export function guessMapping(lines: readonly SourceLine[]): OfferMapping {
   const head = headLineOf(lines);
   const headLine = head?.number ?? null;
   const body = lines.filter((line) => line.number > (headLine ?? 0)).map(cellsOf);
-  const columns = head ? columnsOfHeads(cellsOf(head), body) : guessFields(body);
+  const columns = head ? columnsOfHeads(headsOf(head, lines), body) : guessFields(body);
   const mark = decimalMarkOf(cellsToJudge(columns, body));
   const priced = columns.filter((column) => column.field === "price" || column.field === "currency");
   const prices = body.flatMap((row) => priced.map((column) => row[column.index] ?? ""));
@@ -52,6 +55,25 @@ function headLineOf(lines: readonly SourceLine[]): SourceLine | null {
   return best?.line ?? null;
 }
 
+/**
+ * The heads of a list, with what a row of group heads right above them adds: a head where the lower row has none, and what
+ * the prices below a group's head are for. A group's head stands over its first column.
+ */
+function headsOf(head: SourceLine, lines: readonly SourceLine[]): readonly string[] {
+  const lower = cellsOf(head);
+  const above = lines.find(({ number }) => number === head.number - 1);
+  const upper = above ? cellsOf(above) : [];
+  const named = upper.filter((cell) => cell !== "" && cell.length <= LONGEST_HEAD);
+  if (named.length < 2 || named.length !== upper.filter((cell) => cell !== "").length) return lower;
+  let group = "";
+  return Array.from({ length: Math.max(lower.length, upper.length) }, (_, i) => {
+    const [own, over] = [lower[i] ?? "", upper[i] ?? ""];
+    if (over !== "") group = over;
+    if (own === "") return over;
+    return fieldOfHead(own) === "price" && fieldOfHead(group) === "price" ? `${group} ${own}` : own;
+  });
+}
+
 /** What a head says stands below it, or null for words that are no head. */
 export function fieldOfHead(head: string): ColumnField | null {
   const words = fold(head);
@@ -74,11 +96,42 @@ function columnsOfHeads(heads: readonly string[], body: readonly (readonly strin
     if (several.length > 1 && !isTaken("stock number") && column.index === code?.index) {
       return { ...column, field: "stock number" as const };
     }
-    if (column.head !== "" || !["description", "price"].includes(guessed[column.index]?.field ?? "")) return column;
-    const field = guessed[column.index]!.field;
+    const field = guessed[column.index]?.field ?? "nothing";
+    if (fieldOfHead(column.head) !== null || !GUESSED_BELOW.includes(field)) return column;
     return isTaken(field) ? column : { ...column, field };
   });
-  return oneStockNumber(withSomePrice(filled.map((column) => withValueUnit(column, body))));
+  const known = filled.map((column) => byContents(withValueUnit(column, body), body));
+  return oneStockNumber(withSteps(withSomePrice(known)));
+}
+
+/** What a column with an unknown head, or none, may be taken for by its cells, where no other column is. */
+const GUESSED_BELOW: readonly ColumnField[] = ["description", "price", "stock number"];
+
+/**
+ * A column whose head says too little by what stands in it: packs ("pack of 10", "single"), words on the supply or on old
+ * stock; and a column of bodies or materials in which ratings stand is read like a description.
+ */
+function byContents(column: OfferColumn, body: readonly (readonly string[])[]): OfferColumn {
+  const isUnknown = column.field === "nothing" && fieldOfHead(column.head) === null;
+  if (!isUnknown && column.field !== "body" && column.field !== "technology") return column;
+  const cells = body.map((row) => row[column.index] ?? "").filter((cell) => !saysNothing(cell));
+  const share = (fits: (cell: string) => boolean) => cells.filter(fits).length / Math.max(1, cells.length);
+  if (!isUnknown) return share((cell) => QUANTITY.test(cell)) > 0.5 ? { ...column, field: "description" } : column;
+  const isPack = (cell: string) => packIn(cell).pack !== null || SINGLE.test(fold(cell));
+  if (share(isPack) >= 0.8) return { ...column, field: "pack" };
+  const speaks = (cell: string) => statusIn(cell) !== null || isNewOldStock(cell);
+  return share(speaks) >= 0.15 ? { ...column, field: "note" } : column;
+}
+
+const SINGLE = /^(singles?|each|loose|single piece|einzeln|lose|stuck|stk\.?|los|per stuk|a l'unite|piece|pce|1)$/;
+
+/** Prices for ten and for a hundred are breaks from ten and from a hundred on, where a list has more than one price. */
+function withSteps(columns: readonly OfferColumn[]): readonly OfferColumn[] {
+  const prices = columns.filter(({ field }) => field === "price");
+  if (prices.length < 2) return columns;
+  return columns.map((column) =>
+    column.field === "price" && (column.per ?? 1) > 1 ? { ...column, from: column.per } : column,
+  );
 }
 
 /** "Unit" heads the unit of a price or of a value: the cells tell. */
@@ -114,7 +167,11 @@ export function columnOfHead(head: string, index: number): OfferColumn {
   const words = fold(head);
   const bracket = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(head)?.[1] ?? /,\s*(\S+)$/.exec(head)?.[1] ?? null;
   if (field !== "price") return { index, head, field, from: null, per: null, unit: bracket };
-  const per = /(?:\b(?:per|pro|je|pour|les|par|voor|for)|\/|%)\s*(\d+)/.exec(words)?.[1];
-  const from = per ? null : /(\d+)/.exec(words.replace(/\(.*?\)/g, (inner) => (/\d/.test(inner) ? inner : "")))?.[1];
-  return { index, head, field, from: from ? Number(from) : null, per: per ? Number(per) : null, unit: null };
+  const count = /(?:\b(?:per|pro|je|pour|les|par|voor|for)|\/|%)\s*(\d+)/.exec(words)?.[1];
+  const per = count ? Number(count) : PER_PIECE.test(words) ? 1 : null;
+  const from = count ? null : /(\d+)/.exec(words.replace(/\(.*?\)/g, (inner) => (/\d/.test(inner) ? inner : "")))?.[1];
+  return { index, head, field, from: from ? Number(from) : null, per, unit: null };
 }
+
+/** Heads that say a price is for one piece, whatever a sales unit holds. */
+const PER_PIECE = /\b(per|pro|je|par|a la|la)\s*(stuk|stuck|stk|st|piece|pce|pc)\b/;

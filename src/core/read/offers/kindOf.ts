@@ -36,11 +36,13 @@ export type KindEvidence = {
  */
 export function kindOfRow({ description, texts, codeKind, safetyClass, headingKind }: KindEvidence): Kind {
   const built = `${texts.joined("technology", "body", "kind")}; ${description}`;
-  const byUnit = kindOfUnit(description);
-  const named = namedKind(description);
+  const byUnit = kindOfUnit(description.replace(DIODE_TYPE, " "));
+  const [named, sorted] = [namedKind(description), namedKind(texts.joined("kind"))];
+  const isSwitchOfControl = named === "switch" && sorted === "potentiometer";
   return (
-    (named === "potentiometer" && byUnit === "capacitor" ? byUnit : named) ??
-    namedKind(texts.joined("kind")) ??
+    (named === "potentiometer" && byUnit === "capacitor" ? byUnit : isSwitchOfControl ? sorted : named) ??
+    sorted ??
+    (DIODE_TYPE.test(description) ? "rectifier" : null) ??
     codeKind ??
     kindOfColumns(texts) ??
     (safetyClass ? "capacitor" : null) ??
@@ -52,6 +54,14 @@ export function kindOfRow({ description, texts, codeKind, safetyClass, headingKi
     "other"
   );
 }
+
+/**
+ * Type numbers that name a diode or rectifier: one junction by JEDEC (1N4007), Pro Electron's first letters (AA119, BY127),
+ * older European ones (OA81, B250C75), and the fast ones made everywhere (UF4007).
+ *
+ * @source JEDEC EIA-370, Pro Electron D15 for the letters; B..C.. and UF.. are common practice
+ */
+const DIODE_TYPE = /\b(?:1N\d{2,4}[A-Z]?|[AB]A[VWXY]?\d{3}|BY[VWXY]?\d{2,3}|OA\d{1,3}|UF\d{4}|B\d{2,3}C\d{2,4})\b/;
 
 /** A column of its own for resistance, capacitance or inductance, filled in this row, tells the kind. */
 function kindOfColumns(texts: RowTexts): Kind | null {

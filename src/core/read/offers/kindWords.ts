@@ -8,14 +8,14 @@ import type { Kind } from "../../part.js";
  */
 export const KIND_WORDS: readonly (readonly [kind: Kind, noun: RegExp])[] = [
   [
+    "resistor",
+    /(widerstand|weerstand|resistor|resistance),? (draht|draad|wire|bobinee?|sicherung|zekering)\b|fusible res|res(istance|istor|\.)? fusible|sicherungswiderstand|zekeringweerstand|smeltweerstand|fusible (metal|carbon)/,
+  ],
+  [
     "other",
-    /socket|sockel|fassung|\bsupport\b|lampvoet|buisvoet|\bvoet\b|holder|halter\b|houder|porte-?fusible|douille|\bknob|bouton|\bknop(pen)?\b|drehknopf|terminal|tag ?(strip|board)|soldeer|lotleiste|loststutz|\blot(zinn|ose)|cosse|plots\b|barrette|\bwire\b(?!.?wound)|\bcable\b|\bkabel\b|\bkabels?|\bfil\b|litze|\bdraht\b|montagedraad|snoer|\bcord\b|sleeving|tubing|schrumpf|krimpkous|gaine|isolier|grille?\b|cloth|stoff\b|\bstof\b|\btissu|\bbelt|riem\b|\bclips?\b(?! ?(mount|fix|type))|clamp(?! ?(mount|fix|type))|schelle|bracket|grommet|\btulle|passe-?fil|feet\b|washer|\bscrews\b|\bnuts?\b|^schrauben\b|vis\b(?!ser)|\bplug\b|stecker|stekker|\bfiche|\bjack|buchse|connector|speaker|haut-?parleur|luidspreker|lautsprecher|\bdecal|\bdial (cord|glass|plate|scale)|label|book\b|\bbuch\b|schaltplan|schematic|transistor|\bbattery|batterie|crystal|\bquarz|varistor|relay\b|\brelais(?! \d)\b|heat ?sink|kuhlkorper|koelprofiel|solder|prufspitze|meetsnoer|rivet|niete|eyelet|felt|filz|\bvilt|mica (washer|insul)|insulator|\bcabinet|shield|schirm/,
+    /socket|sockel|fassung|\bsupport\b|lampvoet|buisvoet|\bvoet\b|holder|(?<!sc)halter\b|houder|porte-?fusible|douille|\bknob|bouton|\bknop(pen)?\b|drehknopf|terminal|tag ?(strip|board)|soldeer|lotleiste|loststutz|\blot(zinn|ose)|cosse|plots\b|barrette|\bwire\b(?!.?wound)|\bcable\b|\bkabel\b|\bkabels?|\bfil\b|litze|\bdraht\b|montagedraad|snoer|\bcord\b|sleeving|tubing|schrumpf|krimpkous|gaine|isolier|grille?\b|cloth|stoff\b|\bstof\b|\btissu|\bbelt|riem\b|\bclips?\b(?! ?(mount|fix|type))|clamp(?! ?(mount|fix|type))|schelle|bracket|grommet|\btulle|passe-?fil|feet\b|washer|\bscrews\b|\bnuts?\b|^schrauben\b|vis\b(?!ser)|\bplug\b|stecker|stekker|\bfiche|\bjack|buchse|connector|speaker|haut-?parleur|luidspreker|lautsprecher|\bdecal|\bdial (cord|glass|plate|scale)|label|book\b|\bbuch\b|schaltplan|schematic|transistor|\bbattery|batterie|crystal|\bquarz|varistor|relay\b|\brelais(?! \d)\b|heat ?sink|kuhlkorper|koelprofiel|solder|prufspitze|meetsnoer|rivet|niete|eyelet|felt|filz|\bvilt|mica (washer|insul)|insulator|\bcabinet|shield|schirm/,
   ],
   ["thermistor", /thermist|\bntc\b|\bctn\b|\bptc\b|\bctp\b|inrush|heissleiter|kaltleiter|surge limiter/],
-  [
-    "resistor",
-    /fusible res|res(istance|istor|\.)? fusible|sicherungswiderstand|zekeringweerstand|smeltweerstand|fusible (metal|carbon)/,
-  ],
   ["fuse", /\bfus(e|es|ible|ibles)\b|zekering|sicherung|smeltveilig|schmelzeinsatz/],
   [
     "capacitor",

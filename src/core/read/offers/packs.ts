@@ -8,6 +8,7 @@ const LOOSE_HOLDER = "(?:lots?|sets?|strips?|tubes?|cards?|bundles?|jeux?|bunde?
 const PIECES = "(?:pcs?\\.?|pieces?|pces?|st\\.?|stk\\.?|stuks?|stuck|off)";
 
 const PATTERNS: readonly RegExp[] = [
+  /\bv\.?p?\.?e\.?\s*(?:zu|a|:|=|von)?\s*(\d{1,4})\b(?!\s*(?:w|v|ohms?|k|m)\b)/,
   new RegExp(`\\b${HOLDER}\\s*(?:of|de|van|a|mit|zu|met|with|\\/|=|:)?\\s*(\\d{1,4})\\b(?!\\s*(?:w|v|ohms?|k|m)\\b)`),
   new RegExp(`\\b${LOOSE_HOLDER}\\s*(?:of|de|van|von|a)\\s*(\\d{1,4})\\b`),
   new RegExp(`\\b(\\d{1,4})\\s*(?:/|per|par|pro|je|-|x)?\\s*${HOLDER}\\b`),

@@ -114,7 +114,7 @@ function offerOf({ texts, row, list, part, description, pack, stock }: Pieces): 
     ...part,
     taper: isControl ? taperIn(words) : null,
     withSwitch: isControl && hasSwitch(words),
-    newOldStock: isNewOldStock(`${words}; ${note}`),
+    newOldStock: isNewOldStock([words, note, ...status].join("; ")),
     measured: measuredIn(note, part.kind, mark),
     ...tradeOf(texts, pack, list.mapping),
     ...supply,

@@ -15,7 +15,7 @@ export const STATUS_WORDS: readonly (readonly [status: Status, phrase: RegExp])[
   ],
   [
     "out-of-stock",
-    /sold[- ]?out|out[- ]of[- ]stock|no stock|not in stock|none in stock|back[- ]?order|on (back)?order|lead[- ]?time|unavailable|not available|temporarily|awaiting|due (in|back|mid|end|early|\d)|epuise|en rupture|\brupture\b|sur commande|en commande|indisponible|non disponible|pas en stock|en reappro|delai|uitverkocht|niet (op )?(voorraad|leverbaar)|op bestelling|in bestelling|\bbesteld\b|levertijd|tijdelijk|naleveren|ausverkauft|vergriffen|nicht (auf |am )?(lager|lieferbar|verfugbar|vorratig)|lieferzeit|auf bestellung|bestellt|nachbestell|zurzeit|derzeit|zur zeit|fehlt|used the last|all gone|^(out|none|nil|no|non|nee|nein|x)\b/,
+    /sold[- ]?out|^sold$|out[- ]of[- ]stock|no stock|not in stock|none in stock|back[- ]?order|on (back)?order|lead[- ]?time|unavailable|not available|temporarily|awaiting|due (in|back|mid|end|early|\d)|epuise|en rupture|\brupture\b|sur commande|en commande|indisponible|non disponible|pas en stock|en reappro|delai|uitverkocht|niet (op )?(voorraad|leverbaar)|op bestelling|in bestelling|\bbesteld\b|levertijd|tijdelijk|naleveren|ausverkauft|vergriffen|nicht (auf |am )?(lager|lieferbar|verfugbar|vorratig)|lieferzeit|auf bestellung|bestellt|nachbestell|zurzeit|derzeit|zur zeit|fehlt|used the last|all gone|^(out|none|nil|no|non|nee|nein|x)\b/,
   ],
   [
     "in-stock",

@@ -34,10 +34,10 @@ export const TECHNOLOGY_WORDS: readonly TechnologyRow[] = [
   ],
   [
     ["wirewound"],
-    /wire ?-?wound|\bww\b|\bw\.w\.|bobinee?s?\b|draad ?gewonden|draad ?weerst|draht ?(gewick|wid|pot)|gewickelt|gewonden|\bdraadpot|drahtpot/,
+    /wire ?-?wound|\bww\b|\bw\.w\.|bobinee?s?\b|draad ?gewonden|draad ?weerst|draht ?(gewick|wid|pot)|\bdraht\b|\bdraad\b|gewickelt|gewonden|\bdraadpot|drahtpot/,
     RESISTIVE,
   ],
-  [["fusible"], /fusib|sicherungswid|zekeringweer|smeltweer/, RESISTIVE],
+  [["fusible"], /fusib|sicherungswid|widerstand,? sicherung|zekeringweer|smeltweer/, RESISTIVE],
   [
     ["flameproof"],
     /flame ?-?(proof|ret)|non ?-?(in)?flam|inin?flam|vlam(dov|vertr|werend)|flamm ?(hem|widr|fest)|unbrennbar|onbrandbaar|ignifug|incombust/,
@@ -45,7 +45,7 @@ export const TECHNOLOGY_WORDS: readonly TechnologyRow[] = [
   ],
   [
     ["silver-mica"],
-    /silver(ed)?[- ]?mica|mica (argente|silver)|zilver ?mica|silber ?(glimmer|mica)|silberglimmer|glimmer.{0,4}silber|\bdipped mica/,
+    /silver(ed)?[- ]?mica|mica (argente|silver)|zilver ?mica|silber ?(glimmer|mica)|silberglimmer|glimmer.{0,4}silber|(glimmer|mica)\b.*\b(versilbert|verzilverd)|(versilbert|verzilverd)e?r?\b.*(glimmer|mica)|\bdipped mica/,
     CAPACITIVE,
   ],
   [["mica"], /mica|glimmer/, CAPACITIVE],

@@ -1,10 +1,11 @@
-import { PARTS_SHEET } from "../core/index.js";
+import { PARTS_SHEET, type PartsRow } from "../core/index.js";
 import type { Written } from "../hosts/host.js";
-import type { Book } from "./book.js";
+import { type Book, rulesOf } from "./book.js";
 import { isTheirs, takeBackStep } from "./fill.js";
 import { withOtherRows } from "./once.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Overwrite, type Step } from "./step.js";
+import { renewedBy } from "./values.js";
 import { patchRows, type RowCells } from "./writeSheet.js";
 
 type Parts = typeof PARTS_SHEET;
@@ -25,7 +26,7 @@ export function sayStep(book: Book, rows: readonly ViewRow<Parts>[], key: Key, w
   const all = OF_THE_PART.includes(key) ? withOtherRows(book, rows) : rows;
   const changed = all.filter(({ values }) => String(values[key] ?? "") !== String(written ?? ""));
   if (!parts || changed.length === 0) return nothingToDo("Nothing changes");
-  const patches = changed.map(({ at }) => ({ at, cells: { [key]: written } as RowCells<Parts> }));
+  const patches = changed.map((row) => ({ at: row.at, cells: saidCells(book, row, key, written) }));
   const names = rows.length === 1 ? (rows[0]!.values.designator ?? "the row") : counted(changed.length, "row");
   return {
     name: `Give ${names} ${what}`,
@@ -33,6 +34,12 @@ export function sayStep(book: Book, rows: readonly ViewRow<Parts>[], key: Key, w
     overwrites: changed.filter((row) => isTheirs(row, key)).map((row) => overwriteOf(book, row, key, written)),
     notes: [],
   };
+}
+
+/** What is said, and the answers that rest on it where they stand as values. */
+function saidCells(book: Book, row: ViewRow<Parts>, key: Key, written: Written): RowCells<Parts> {
+  const said = { [key]: written === "" ? null : written } as Partial<PartsRow>;
+  return { ...renewedBy(row, said, rulesOf(book, row.values.project)), [key]: written };
 }
 
 /** Takes back what the user typed over in a row: our own answer stands there again, and at the same part's other rows. */

@@ -1,12 +1,4 @@
-import {
-  headsOf,
-  idsToGive,
-  PARTS_SHEET,
-  type PartsRow,
-  PROJECTS_SHEET,
-  readFrom,
-  type WorkedOut,
-} from "../core/index.js";
+import { idsToGive, isOurs, PARTS_SHEET, type PartsRow, PROJECTS_SHEET, type WorkedOut } from "../core/index.js";
 import type { Book } from "./book.js";
 import { answerFormula, LIVE_KEYS, rulesFormula } from "./liveFormula.js";
 import { targetOf, type View, type ViewRow } from "./openSheet.js";
@@ -18,11 +10,7 @@ type Key = keyof Parts["columns"];
 
 /** True for a cell of a worked-out column that the user typed over: it holds a value, and not one that we wrote. */
 export function isTheirs(row: ViewRow<Parts>, key: Key): boolean {
-  const value = row.values[key];
-  if (value === null || row.formulas[key] !== undefined) return false;
-  const { head } = PARTS_SHEET.columns[key];
-  const ours = readFrom(row.values.from, headsOf(PARTS_SHEET)).find((origin) => origin.head === head);
-  return ours?.text !== String(value);
+  return row.values[key] !== null && row.formulas[key] === undefined && !isOurs(row.values, key);
 }
 
 /** The worked-out cells of a row that the user typed over. */

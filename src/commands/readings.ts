@@ -10,6 +10,7 @@ import {
   readReadings,
   slipOf,
   type TypedReading,
+  type WorkedOut,
   workOut,
   writeValue,
 } from "../core/index.js";
@@ -17,6 +18,7 @@ import { type Book, rulesOf } from "./book.js";
 import { unanswered } from "./fill.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
+import { renewed } from "./values.js";
 import { addRows, patchRows, type RowCells } from "./writeSheet.js";
 
 type PartRow = ViewRow<typeof PARTS_SHEET>;
@@ -31,7 +33,7 @@ export type Taken = {
 };
 
 /** What a row of Parts says with a reading in it. */
-export type Told = Pick<PartsRow, "reading" | "inPlace" | "accuracy" | "verdict" | "action" | "newValue">;
+export type Told = Pick<PartsRow, "reading" | "inPlace" | "accuracy"> & WorkedOut;
 
 /** The readings that a row holds and that a new one joins: those taken the same way. */
 function knownOf({ reading, inPlace, value, kind }: PartsRow, wanted: Taken["inPlace"]): readonly TypedReading[] {
@@ -57,8 +59,7 @@ export function tellsOf({ row, readings, inPlace, accuracy }: Taken, inForce: Ru
     inPlace,
     accuracy: accuracy ?? row.values.accuracy,
   };
-  const { verdict, action, newValue } = workOut({ ...unanswered(row), ...read }, inForce);
-  return { ...read, verdict, action, newValue };
+  return { ...read, ...workOut({ ...unanswered(row), ...read }, inForce) };
 }
 
 /** What a bare figure may have been meant as, where the printed unit puts it far off; as text, else null. */
@@ -71,7 +72,7 @@ export function slipText({ row: { values }, readings }: Taken): string | null {
 type Logged = {
   readonly taken: Taken;
   readonly cells: RowCells<typeof PARTS_SHEET>;
-  readonly verdict: string | null;
+  readonly told: Told;
 };
 
 /** Each reading in turn, so that a part read twice in one go joins its own first reading. */
@@ -80,15 +81,17 @@ function logged(book: Book, all: readonly Taken[]): readonly Logged[] {
   return all.map((taken) => {
     const { at, values } = taken.row;
     const row = { ...taken.row, values: asRead.get(at) ?? values };
-    const { reading, inPlace, accuracy, verdict } = tellsOf({ ...taken, row }, rulesOf(book, values.project));
+    const told = tellsOf({ ...taken, row }, rulesOf(book, values.project));
+    const { reading, inPlace, accuracy } = told;
     asRead.set(at, { ...row.values, reading, inPlace, accuracy });
-    const cells = { reading, inPlace, ...(accuracy === null ? {} : { accuracy }) };
-    return { taken, cells: { ...cells, lifted: inPlace === "lifted" ? "yes" : null }, verdict };
+    const lifted = inPlace === "lifted" ? "yes" : null;
+    const cells = { reading, inPlace, lifted, ...(accuracy === null ? {} : { accuracy }), ...renewed(taken.row, told) };
+    return { taken, cells, told };
   });
 }
 
 /** The rows of the log for what was read of one part: one for each quantity. */
-const logRows = (when: string, { taken, verdict }: Logged): readonly RowCells<typeof READINGS_SHEET>[] =>
+const logRows = (when: string, { taken, told: { verdict } }: Logged): readonly RowCells<typeof READINGS_SHEET>[] =>
   taken.readings.map(({ text, value }) => {
     const { id, designator } = taken.row.values;
     const { inPlace, accuracy, remark } = taken;
@@ -104,9 +107,7 @@ const logRows = (when: string, { taken, verdict }: Logged): readonly RowCells<ty
 export function logReadingsStep(book: Book, all: readonly Taken[], when: string): Step {
   if (!book.parts || all.length === 0) return nothingToDo("There is nothing to log");
   const done = logged(book, all);
-  const lifted = [
-    ...new Set(all.filter(({ inPlace }) => inPlace === "lifted").map(({ row }) => row.values.designator)),
-  ];
+  const lifted = [...new Set(all.filter(({ inPlace }) => inPlace === "lifted").map(({ row }) => nameOfPart(row)))];
   return {
     name: nameOf(all),
     changes: [
@@ -121,8 +122,27 @@ export function logReadingsStep(book: Book, all: readonly Taken[], when: string)
       ),
     ],
     overwrites: [],
-    notes: lifted.length > 0 ? [`${lifted.join(", ")}: a lead is lifted until you say it is back.`] : [],
+    notes: [
+      ...buying(done),
+      ...(lifted.length > 0 ? [`${lifted.join(", ")}: a lead is lifted until you say it is back.`] : []),
+    ],
   };
+}
+
+/** A part with its section, for R1 stands in each. */
+const nameOfPart = ({ values }: PartRow) => [values.designator, values.section].filter(Boolean).join(" ");
+
+/** What the readings change of the list of what to order. */
+function buying(done: readonly Logged[]): readonly string[] {
+  const last = new Map(done.map((each) => [each.taken.row, each.told.action]));
+  const names = (fits: (was: string | null, will: string | null) => boolean) =>
+    [...last].filter(([row, will]) => fits(row.values.action, will)).map(([row]) => nameOfPart(row));
+  const more = names((was, will) => was !== "replace" && will === "replace");
+  const less = names((was, will) => was === "replace" && will !== "replace");
+  return [
+    ...(more.length > 0 ? [`Now to be bought: ${more.join(", ")}.`] : []),
+    ...(less.length > 0 ? [`No longer to be bought: ${less.join(", ")}.`] : []),
+  ];
 }
 
 function nameOf(all: readonly Taken[]): string {

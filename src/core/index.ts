@@ -104,6 +104,7 @@ export * from "./present/driftPicture.js";
 export * from "./present/forWhom.js";
 export * from "./present/from.js";
 export * from "./present/offerRow.js";
+export * from "./present/ownAnswer.js";
 export * from "./present/partRow.js";
 export type { PasteInto } from "./present/pasted/pastedPart.js";
 export * from "./present/pasted/pastedReadings.js";

@@ -56,7 +56,10 @@ describe("readings pasted in one go", () => {
       "2026-11-25 10:00",
     );
     expect(step.name).toBe("Log 3 readings");
-    expect(step.notes).toEqual(["C1: a lead is lifted until you say it is back."]);
+    expect(step.notes).toEqual([
+      "Now to be bought: R1 Sound, R1 Power.",
+      "C1 Sound: a lead is lifted until you say it is back.",
+    ]);
     await doStep(host, step);
     const after = await rowsOf(host);
     expect(after.rows.map(({ values }) => [values.reading, values.inPlace, values.verdict, values.lifted])).toEqual([

@@ -5,6 +5,7 @@ import { decide, type Evidence } from "../decide/decide.js";
 import type { Decision } from "../decide/decision.js";
 import type { Finding, Reading } from "../decide/reading.js";
 import type { Part } from "../part.js";
+import { isOurs } from "../present/ownAnswer.js";
 import { partOfRow } from "../present/partRow.js";
 import { readReadings, type TypedReading } from "../present/readingText.js";
 import type { PartsRow } from "../present/sheets/parts.js";
@@ -33,6 +34,10 @@ export type WorkedOut = Pick<
   | "look"
 >;
 
+/** A verdict or an action that the user typed; null for one that we wrote as a value, for it may rest on an older reading. */
+const typedOver = (row: PartsRow, key: "verdict" | "action"): string | null =>
+  row[key] === null || isOurs(row, key) ? null : row[key];
+
 /**
  * The stages in turn for one row of Parts. A verdict or an action in the row that is not what the stages say is the user's,
  * and outranks them.
@@ -44,11 +49,12 @@ export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
   const rule = ruleFor(inForce, part.className.value, part.role?.value ?? null);
   const { place = UNKNOWN_PLACE, readings = [] } = evidenceOf(row, inForce);
   const read = decide(part, rule, inForce.settings, { place, readings });
-  const typed = row.verdict === null || row.verdict === read.verdict ? null : foundBy(row.verdict);
+  const said = typedOver(row, "verdict");
+  const typed = said === null || said === read.verdict ? null : foundBy(said);
   const found = typed
     ? decide(part, rule, inForce.settings, { place, readings: typed.bad ? readings : [], findings: [typed] })
     : read;
-  const action = (row.action ?? found.action) as Decision["action"];
+  const action = (typedOver(row, "action") ?? found.action) as Decision["action"];
   const decision = action === found.action ? found : { ...found, action };
   return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place, room: roomOf(row) }) };
 }

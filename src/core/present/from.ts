@@ -30,6 +30,22 @@ function placed(from: From, at: string, sure: Sure | undefined): string {
   return whole.replaceAll(BETWEEN, ", ") + (sure ? `, ${sure}` : "");
 }
 
+/** Longer texts than this are kept by their print. */
+const LONGEST = 60;
+
+/**
+ * What an entry keeps of a cell's text: the text, or its length and a print where it is long or would break the entry up.
+ *
+ * A print tells an edited cell from ours; it guards against nothing else.
+ *
+ * @example originText("470 k") // "470 k"
+ */
+export function originText(text: string): string {
+  if (text.length <= LONGEST && !text.includes(BETWEEN) && !/[()]/.test(text)) return text;
+  const sum = [...text].reduce((all, letter) => (Math.imul(all, 31) + letter.codePointAt(0)!) >>> 0, 0);
+  return `${text.length} letters ${sum.toString(36)}`;
+}
+
 /**
  * A `from` cell read back.
  *

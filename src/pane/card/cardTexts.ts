@@ -1,7 +1,6 @@
 import {
   drift,
   driftText,
-  headsOf,
   leadingReasons,
   PARTS_SHEET,
   PartsError,
@@ -41,9 +40,12 @@ export const toldText = ({ action, newValue }: Pick<PartsRow, "action" | "newVal
 
 const WORDS = { line: "printed", note: "page note", default: "rule", bench: "bench", user: "you" } as const;
 
+/** The heads that a list fills; an answer that stands as a value is told further down the card. */
+const PRINTED_HEADS = Object.values(PARTS_SHEET.columns).flatMap(({ head, live }) => (live ? [] : [head]));
+
 /** Which figures are from elsewhere than the line. @example "; watts, tolerance: page note (note 2)" */
 export function whence(row: PartsRow): string {
-  const elsewhere = readFrom(row.from, headsOf(PARTS_SHEET)).filter((origin) => origin.from !== "line");
+  const elsewhere = readFrom(row.from, PRINTED_HEADS).filter((origin) => origin.from !== "line");
   const groups = new Map<string, string[]>();
   for (const { head, from, at } of elsewhere) {
     const name = at ? `${WORDS[from]} (${at})` : WORDS[from];

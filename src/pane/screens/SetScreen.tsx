@@ -1,9 +1,12 @@
 import { Checkbox, Dropdown, Field, Input, Option } from "@fluentui/react-components";
 import { closeSetStep } from "../../commands/closeSet.js";
 import { editSetStep } from "../../commands/editSet.js";
-import { HOW_FAR, PROJECT_STATES, type ProjectsRow } from "../../core/index.js";
+import { LIVE_KEYS } from "../../commands/liveFormula.js";
+import { doesSomething } from "../../commands/step.js";
+import { liveStep, valuesStep } from "../../commands/values.js";
+import { HOW_FAR, PARTS_SHEET, PROJECT_STATES, type ProjectsRow } from "../../core/index.js";
 import { useBench } from "../bench.js";
-import { Quiet, Stack } from "../kit/Stack.js";
+import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 import { setInHand } from "../useSet.js";
 
@@ -67,12 +70,40 @@ export function SetScreen() {
         pick={(word) => write("howFar", word)}
       />
       {set.short && set.state !== "closed" && <StepButton step={closeSetStep(bench.book, set.short)} />}
+      {set.state !== "closed" && <AsValues short={set.short} />}
       <Choice
         label="State"
         value={set.state}
         words={PROJECT_STATES.filter((state) => state !== "closed")}
         pick={(word) => write("state", word)}
       />
+    </Stack>
+  );
+}
+
+/** Worked-out columns as plain values, all of the set or the one in the hand, and back. */
+function AsValues({ short }: { short: string | null }) {
+  const { book, place } = useBench();
+  if (!book.parts) return null;
+  const { parts } = book;
+  const rows = parts.rows.filter(({ values }) => values.project === short);
+  const column = place.sheet === parts.name ? LIVE_KEYS.find((key) => parts.places[key] === place.column) : undefined;
+  const all = valuesStep(parts, rows);
+  const one = column && valuesStep(parts, rows, [column]);
+  const back = liveStep(book, rows);
+  return (
+    <Stack title="Answers as values" isCard>
+      <Quiet>
+        As plain values they show in any program, and change no more when a rule does. A reading or a use given in the
+        pane still renews its row.
+      </Quiet>
+      <Row>
+        {doesSomething(all) && <StepButton step={all} />}
+        {column && one && doesSomething(one) && (
+          <StepButton step={one} label={`Only the column ${PARTS_SHEET.columns[column].head}`} />
+        )}
+        {doesSomething(back) && <StepButton step={back} />}
+      </Row>
     </Stack>
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { factOf, type Origin, readFrom, writeFrom } from "../../../src/core/index.js";
+import { factOf, type Origin, originText, readFrom, writeFrom } from "../../../src/core/index.js";
 
 const HEADS = ["value", "watts", "new watts", "used as", "tolerance", "type"];
 
@@ -42,5 +42,18 @@ describe("the from column", () => {
     expect(factOf(0.5, "0.5", origin)).toEqual({ value: 0.5, from: "note", at: "note 2" });
     expect(factOf(1, "1", origin).from).toBe("user");
     expect(factOf(1, "1", undefined).from).toBe("user");
+  });
+});
+
+describe("what an entry keeps of a cell", () => {
+  test.each([
+    ["470 k", "470 k", "a short text stands as it is"],
+    ["reads 612 k; bad", "16 letters", "what would break the entry up is kept as its length and a print"],
+    ["a".repeat(300), "300 letters", "so is a long one"],
+  ])("%s is kept as %s: %s", (text, kept) => expect(originText(text).startsWith(kept)).toBe(true));
+
+  test("an edit of one letter shows", () => {
+    expect(originText("a long reason; with a part")).not.toBe(originText("a long reason; with a part."));
+    expect(originText("a long reason; with a part")).not.toBe(originText("a long reason; with a port"));
   });
 });

@@ -21,6 +21,8 @@ export type VendorList = {
   readonly offers: readonly Offer[];
   readonly refused: readonly { readonly row: number; readonly text: string; readonly reason: string }[];
   readonly columns: string;
+  /** Where only the offers in play and those written before are given: how many the whole list has, and refuses. */
+  readonly whole?: { readonly offers: number; readonly refused: number };
   readonly terms?: Partial<Pick<VendorsRow, "shipping" | "freeFrom" | "minimumOrder" | "smallOrderFee">>;
 };
 
@@ -29,10 +31,14 @@ export type VendorList = {
  * longer listed are marked as gone. Rows that could not be read stand there too, with the reason.
  */
 export function bringInOffersStep(book: Book, list: VendorList): Step {
-  if (list.offers.length === 0 && list.refused.length === 0) return nothingToDo("That list has no rows");
+  if (list.offers.length === 0 && list.refused.length === 0 && !list.whole) return nothingToDo("That list has no rows");
   const fresh = list.offers.map((offer) => ({ ...rowOfOffer(offer), vendor: list.vendor }));
   const old = (book.offers?.rows ?? []).filter(({ values }) => values.vendor === list.vendor);
-  const { patches, added, counts } = compared(old, [...fresh, ...list.refused.map((each) => refusedRow(list, each))]);
+  const { patches, added, counts } = compared(
+    old,
+    [...fresh, ...list.refused.map((each) => refusedRow(list, each))],
+    list.whole === undefined && old.length > 0,
+  );
   const changes: readonly Change[] = [
     ...(book.offers ? patchRows(book.offers, patches) : []),
     ...(added.length > 0 || !book.offers ? addRows(book.offers, OFFERS_SHEET, added) : []),
@@ -42,7 +48,7 @@ export function bringInOffersStep(book: Book, list: VendorList): Step {
     name: `Bring in ${counted(list.offers.length, "offer")} of ${list.vendor}`,
     changes,
     overwrites: [],
-    notes: old.length > 0 ? [counts] : [],
+    notes: old.length > 0 && !list.whole ? [counts] : [],
   };
 }
 
@@ -59,7 +65,8 @@ const nameOf = (row: OffersRow) => row.stockNumber ?? `row ${row.row}: ${row.des
 
 type OffersView = ViewRow<typeof OFFERS_SHEET>;
 
-function compared(old: readonly OffersView[], fresh: readonly OffersRow[]) {
+/** @param tellsNew Whether rows that were not there before are new in the list, not only in play. */
+function compared(old: readonly OffersView[], fresh: readonly OffersRow[], tellsNew: boolean) {
   const byName = new Map(old.map((row) => [nameOf(row.values), row]));
   const seen = new Set(fresh.map(nameOf));
   const known = fresh.filter((row) => byName.has(nameOf(row)));
@@ -74,7 +81,7 @@ function compared(old: readonly OffersView[], fresh: readonly OffersRow[]) {
   const goneCells = { change: "gone from the list", status: "out-of-stock" as const };
   const added = fresh
     .filter((row) => !byName.has(nameOf(row)))
-    .map((row) => ({ ...writtenRow(OFFERS_SHEET, row), ...(old.length > 0 ? { change: "new" } : {}) }));
+    .map((row) => ({ ...writtenRow(OFFERS_SHEET, row), ...(tellsNew ? { change: "new" } : {}) }));
   const changed = patches.filter(({ cells }) => cells.change !== "").length;
   const counts = `${added.length} new, ${changed} changed, ${gone.length} gone.`;
   return { patches: [...patches, ...gone.map(({ at }) => ({ at, cells: goneCells }))], added, counts };
@@ -101,8 +108,8 @@ function vendorChanges(book: Book, list: VendorList): readonly Change[] {
     vendor: list.vendor,
     listDate: list.listDate,
     currency: list.currency,
-    offers: list.offers.length,
-    refused: list.refused.length,
+    offers: list.whole?.offers ?? list.offers.length,
+    refused: list.whole?.refused ?? list.refused.length,
     columns: list.columns,
   };
   const there = book.vendors?.rows.find(({ values }) => values.vendor === list.vendor);

@@ -154,7 +154,7 @@ export type { Note as ListNote } from "./read/layout/row.js";
 export * from "./read/offers/columnsShown.js";
 export * from "./read/offers/columnWords.js";
 export { guessMapping } from "./read/offers/guessMapping.js";
-export { withMapping, writeMapping } from "./read/offers/mappingText.js";
+export { namedColumns, withMapping, writeColumns, writeMapping } from "./read/offers/mappingText.js";
 export * from "./read/offers/offerColumn.js";
 export * from "./read/offers/readOffers.js";
 export * from "./read/packedLines.js";

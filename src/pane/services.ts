@@ -1,3 +1,4 @@
+import type { LongLists } from "../commands/longLists.js";
 import type { PlanService } from "../commands/planBasket.js";
 import type { ReadFile } from "../commands/previewList.js";
 import type { ListedFunction } from "./functionListing.js";
@@ -10,6 +11,8 @@ export type Services = {
   readonly functions: readonly ListedFunction[];
   /** Reads a file of any form as lines, away from the page's own thread. */
   readonly read: ReadFile;
+  /** Reads vendors' lists and keeps the long ones, away from the page's own thread. */
+  readonly lists: LongLists;
   /** Finds the cheapest plan; away from the page's own thread. */
   readonly plan: PlanService;
   /** The page's own: Excel opens and saves by itself. */

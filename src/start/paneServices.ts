@@ -1,4 +1,5 @@
 import wasm from "highs/runtime";
+import { listsInWorker } from "../longLists/inWorker.js";
 import type { Services } from "../pane/services.js";
 import { openPageWorker } from "../solver/openPageWorker.js";
 import { planInWorker } from "../solver/planInWorker.js";
@@ -8,9 +9,10 @@ import { readInWorker } from "../sources/inWorker.js";
 const SECONDS = 30;
 
 /** What the pane needs of a browser, in Excel and on the page alike; the clock and other threads. */
-export const paneServices: Pick<Services, "now" | "read" | "plan"> = {
+export const paneServices: Pick<Services, "now" | "read" | "lists" | "plan"> = {
   now: () => new Date(),
   read: (name, bytes) => readInWorker(name, bytes),
+  lists: listsInWorker(),
   plan: (basket, onBetter, signal) =>
     planInWorker(
       openPageWorker(new URL(wasm, document.baseURI).href),

@@ -138,6 +138,7 @@ test("a list short enough for the sheet is read whole when it is tried", async (
   const { isWhole, offers, refused, columns } = await lists.tryOut("Brellin", null);
   expect([isWhole, offers.length, refused.length, MOST_IN_SHEET]).toEqual([true, 19, 1, 5000]);
   expect(columns[1]).toEqual({
+    index: 1,
     name: "Description",
     field: "description",
     examples: [0, 1, 2].map((i) => /"(.*)"/.exec(row(i))![1]),

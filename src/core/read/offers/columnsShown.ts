@@ -5,8 +5,13 @@ import { cellsOf } from "./guessMapping.js";
 import { columnName } from "./mappingText.js";
 import type { OfferMapping } from "./offerColumn.js";
 
-/** A column of a vendor's list to be shown: its name, what it is understood as, and what stands first in it. */
-export type ShownColumn = { readonly name: string; readonly field: ColumnField; readonly examples: readonly string[] };
+/** A column of a vendor's list to be shown: its place from 0, its name, what it is understood as, and what stands first in it. */
+export type ShownColumn = {
+  readonly index: number;
+  readonly name: string;
+  readonly field: ColumnField;
+  readonly examples: readonly string[];
+};
 
 /** Every column of a list with so many examples of what stands in it. */
 export function columnsShown(lines: readonly SourceLine[], mapping: OfferMapping, examples: number): ShownColumn[] {
@@ -18,6 +23,6 @@ export function columnsShown(lines: readonly SourceLine[], mapping: OfferMapping
       if (!saysNothing(cell)) filled.add(cell);
       if (filled.size === examples) break;
     }
-    return { name: columnName(column), field: column.field, examples: [...filled] };
+    return { index: column.index, name: columnName(column), field: column.field, examples: [...filled] };
   });
 }

@@ -162,8 +162,11 @@ function oneStockNumber(columns: readonly OfferColumn[]): OfferColumn[] {
 }
 
 /** A column by its head alone. @example columnOfHead("ab 25 St.", 4).from // 25 */
-export function columnOfHead(head: string, index: number): OfferColumn {
-  const field = fieldOfHead(head) ?? "nothing";
+export const columnOfHead = (head: string, index: number): OfferColumn =>
+  columnAs(fieldOfHead(head) ?? "nothing", head, index);
+
+/** A column of which it is known what it holds; its head still tells units and, of prices, how many they are for. */
+export function columnAs(field: ColumnField, head: string, index: number): OfferColumn {
   const words = fold(head);
   const bracket = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(head)?.[1] ?? /,\s*(\S+)$/.exec(head)?.[1] ?? null;
   if (field !== "price") return { index, head, field, from: null, per: null, unit: bracket };

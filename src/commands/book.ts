@@ -1,6 +1,7 @@
 import {
   CURRENCIES_SHEET,
   DEFAULTS_IN_FORCE,
+  DERATING_SHEET,
   DOCUMENTS_SHEET,
   DRIFT_SHEET,
   LINES_SHEET,
@@ -35,6 +36,7 @@ const BOOK_SHEETS = {
   order: ORDER_SHEET,
   rules: RULES_SHEET,
   settings: SETTINGS_SHEET,
+  derating: DERATING_SHEET,
 } as const;
 
 type Sheets = typeof BOOK_SHEETS;

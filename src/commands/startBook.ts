@@ -1,4 +1,6 @@
 import {
+  DERATING_POLICIES,
+  DERATING_SHEET,
   defaultRules,
   defaultSettingRows,
   PROJECTS_SHEET,
@@ -18,16 +20,18 @@ import { addRows, newSheet, writtenRow } from "./writeSheet.js";
 const newTab = (sheet: string): Change => ({ kind: "sheet", sheet });
 
 /**
- * The sheets that any job rests on, where the workbook lacks them: Rules and Settings with their defaults, an empty log. In a new
+ * The sheets that any job rests on, where the workbook lacks them: Rules, Settings and Derating with their defaults, an empty log. In a new
  * workbook all tabs stand in the order of the job.
  */
 export function missingSheets(book: Book): readonly Change[] {
   const rules = () => defaultRules().map((rule) => writtenRow(RULES_SHEET, rowOfRule(rule)));
   const settings = () => defaultSettingRows().map((row) => writtenRow(SETTINGS_SHEET, row));
+  const derating = () => DERATING_POLICIES.map((row) => writtenRow(DERATING_SHEET, row));
   return [
     ...(Object.values(book).every((view) => view === null) ? SHEETS.map(({ name }) => newTab(name)) : []),
     ...(book.rules ? [] : newSheet(RULES_SHEET, rules())),
     ...(book.settings ? [] : newSheet(SETTINGS_SHEET, settings())),
+    ...(book.derating ? [] : newSheet(DERATING_SHEET, derating())),
     ...(book.readings ? [] : newSheet(READINGS_SHEET, [])),
   ];
 }

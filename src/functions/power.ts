@@ -22,6 +22,10 @@ const LADDERS = {
   "ceramic volts": core.LADDERS.ceramic_V!,
   "mica volts": core.LADDERS.mica_V!,
 } as const;
+/** A power resistor of today: full watts up to here, none there. "common practice" for film types */
+const USUAL_KNEE_CELSIUS = 70;
+const USUAL_ZERO_CELSIUS = 155;
+
 const LADDER_NAMES = Object.keys(LADDERS) as (keyof typeof LADDERS)[];
 
 /**
@@ -33,9 +37,9 @@ const LADDER_NAMES = Object.keys(LADDERS) as (keyof typeof LADDERS)[];
  * @param ladder Which ratings are made: watts (when left out), film volts, electrolytic volts, ceramic volts or mica volts.
  * @param part The part that a policy is asked for, such as film resistor, film or electrolytic; resistor when left out.
  * @param celsius How warm it gets around the part, in degrees: no loss by heat when left out.
- * @param kneeCelsius Up to where it carries its full rating: 70 degrees when left out.
- * @param zeroCelsius Where it carries nothing: 155 degrees when left out.
- * @param policies Your own policies instead of the published ones: a range with policy, part, watts or volts, and share in each row.
+ * @param kneeCelsius Up to how many degrees it carries its full rating: what the policy says, else 70, when left out.
+ * @param zeroCelsius At how many degrees it carries nothing: what the policy says, else 155, when left out.
+ * @param policies The sheet Derating with its heads, where you edit the policies; the published ones when left out. Any range will do with policy, part, watts or volts, and share in each row.
  * @returns The rating to buy, then the least rating that was needed.
  * @example LUG.DERATE(0.5) -> {1, 1}
  */
@@ -49,6 +53,11 @@ export function derate(
   zeroCelsius?: unknown[][],
   policies?: unknown[][],
 ): unknown[][] {
+  let known: readonly core.DeratingRow[] | null = null;
+  const inForce = () => {
+    known ??= policiesIn(policies);
+    return known;
+  };
   return spill(
     [
       rating(amount, "amount", ladderMeasure(ladder)),
@@ -56,11 +65,14 @@ export function derate(
       choice(ladder, "ladder", LADDER_NAMES, "watts"),
       text(part, "resistor"),
       degrees(celsius, "celsius", null),
-      degrees(kneeCelsius, "kneeCelsius", 70),
-      degrees(zeroCelsius, "zeroCelsius", 155),
+      degrees(kneeCelsius, "kneeCelsius", null),
+      degrees(zeroCelsius, "zeroCelsius", null),
     ],
-    (amount, how, ladder, part, celsius, kneeCelsius, zeroCelsius) => {
-      const derating = core.readDerating(how, part, ladder === "watts" ? "watts" : "volts", policiesIn(policies));
+    (amount, how, ladder, part, celsius, knee, zero) => {
+      const derating = core.readDerating(how, part, ladder === "watts" ? "watts" : "volts", inForce());
+      const said = "share" in derating ? derating : null;
+      const kneeCelsius = knee ?? said?.kneeCelsius ?? USUAL_KNEE_CELSIUS;
+      const zeroCelsius = zero ?? said?.zeroCelsius ?? USUAL_ZERO_CELSIUS;
       const heatShare = celsius === null ? 1 : core.heatShare({ celsius, kneeCelsius, zeroCelsius });
       const { rung, least } = core.derate({ amount, derating, heatShare }, LADDERS[ladder]);
       return [[rung, least]];

@@ -34,6 +34,14 @@ test.each([
   ],
   ["LUG.DERATE(0.4, 50%, , , 112.5) -> {2, 1.6}", "half power is left at 112.5 degrees"],
   ['LUG.DERATE(0.4, "mine", , "film", , , , {"mine", "film", "watts", 40%}) -> {1, 1}', "the user's own policy"],
+  [
+    'LUG.DERATE(0.4, "mine", , "film", 100, , , {"mine", "film", "watts", 40%, 50, 150}) -> {2, 2}',
+    "a policy with its own heat: half is left between 50 and 150 degrees (worked: 0.4 / 0.4 / 0.5)",
+  ],
+  [
+    'LUG.DERATE(0.4, "mine", , "film", , , , {"part", "policy", "share allowed", "watts or volts"; "film", "mine", 40%, "watts"}) -> {1, 1}',
+    "the sheet by its heads, in any order",
+  ],
   ['LUG.DERATE(0.4, "mine", , "film", , , , {"mine", "film", "kilos", 40%}) -> #VALUE!', "a row that can't be read"],
   ['LUG.DERATE(0.4, "half load", , , , , , {"mine", "film", "watts", 40%}) -> #VALUE!', "own policies stand alone"],
   ['LUG.DERATE("1/2 W", "2 steps") -> {2, 2}', "two rungs up"],

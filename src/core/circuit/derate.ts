@@ -3,8 +3,13 @@ import { DERATING_POLICIES, type DeratingRow, deratingShare } from "./deratingPo
 import { rungFor, stepUp } from "./ladder.js";
 import { leastRating } from "./leastRating.js";
 
-/** How a rating is given room: so many rungs above an old rating, or no more than a share of the new one for a known stress. */
-export type Derating = { readonly steps: number } | { readonly share: number };
+/**
+ * How a rating is given room: so many rungs above an old rating, or no more than a share of the new one for a known
+ * stress; a policy may also say where the watts begin to fall with heat and come to nothing.
+ */
+export type Derating =
+  | { readonly steps: number }
+  | { readonly share: number; readonly kneeCelsius?: number | null; readonly zeroCelsius?: number | null };
 
 const HOW = "Write it like 1 step, 2 steps, 50% or 0.5, or name a policy.";
 
@@ -14,7 +19,7 @@ const HOW = "Write it like 1 step, 2 steps, 50% or 0.5, or name a policy.";
  * @param of Whether a policy's share of watts or of volts is meant.
  * @param table The policies in force; the published ones unless the user's own are given.
  * @throws PartsError "unreadable" for other text, "unknown-name" when the policy says nothing on the part.
- * @example readDerating("NAVSEA SD-18", "film", "volts") // { share: 0.55 }
+ * @example readDerating("NAVSEA SD-18", "film", "volts") // { share: 0.55, kneeCelsius: null, zeroCelsius: null }
  */
 export function readDerating(
   text: string,
@@ -31,7 +36,8 @@ export function readDerating(
   if (!policies.has(text.trim().toLowerCase())) {
     throw new PartsError("unreadable", text, `${HOW} Policies: ${[...policies].join(", ")}.`);
   }
-  return { share: deratingShare({ policy: text, part, of }, table).share };
+  const { share: allowed, kneeCelsius, zeroCelsius } = deratingShare({ policy: text, part, of }, table);
+  return { share: allowed, kneeCelsius, zeroCelsius };
 }
 
 /**
@@ -50,7 +56,9 @@ export function derate(
 ): { readonly rung: number; readonly least: number } {
   const { amount, derating, heatShare } = part;
   const cool =
-    "steps" in derating ? stepUp(amount, ladder, derating.steps) : leastRating({ stress: amount, ...derating });
+    "steps" in derating
+      ? stepUp(amount, ladder, derating.steps)
+      : leastRating({ stress: amount, share: derating.share });
   if (heatShare <= 0)
     throw new PartsError("nothing-fits", "these surroundings", "They are as hot as the part may ever get.");
   const least = cool / heatShare;

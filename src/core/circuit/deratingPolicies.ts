@@ -1,19 +1,26 @@
 /** TABLE: shares of a rating that published derating policies allow, to edit and not to claim. */
 import { PartsError } from "../problem.js";
 
-/** One row of a policy: for a type of part, the share of its rated watts or volts that may be used. */
+/**
+ * One row of a policy: for a type of part, the share of its rated watts or volts that may be used, and where its watts
+ * begin to fall with heat and come to nothing (degrees Celsius; null where the policy leaves that to the data sheet).
+ */
 export type DeratingRow = {
   readonly policy: string;
   readonly part: string;
   readonly of: "watts" | "volts";
   readonly share: number;
+  readonly kneeCelsius: number | null;
+  readonly zeroCelsius: number | null;
   readonly source: string;
 };
 
 type Shares = Readonly<Record<string, number>>;
 
 const rows = (policy: string, of: "watts" | "volts", source: string, shares: Shares): readonly DeratingRow[] =>
-  Object.entries(shares).map(([part, share]) => ({ policy, part, of, share, source }));
+  Object.entries(shares).map(([part, share]) => ({
+    ...{ policy, part, of, share, kneeCelsius: null, zeroCelsius: null, source },
+  }));
 
 const SD18 = "NAVSEA SD-18 as transcribed in an open reliability toolkit (secondary)";
 const FROM_MEMORY = "from memory, low confidence";

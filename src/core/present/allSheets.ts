@@ -2,7 +2,7 @@ import type { Cell } from "../table.js";
 import { likeness, type Sheet } from "./sheet.js";
 import { DOCUMENTS_SHEET, DRIFT_SHEET, LINES_SHEET, PROJECTS_SHEET, READINGS_SHEET } from "./sheets/papers.js";
 import { PARTS_SHEET } from "./sheets/parts.js";
-import { RULES_SHEET, SETTINGS_SHEET } from "./sheets/rulebook.js";
+import { DERATING_SHEET, RULES_SHEET, SETTINGS_SHEET } from "./sheets/rulebook.js";
 import { CURRENCIES_SHEET, OFFERS_SHEET, ON_HAND_SHEET, ORDER_SHEET, VENDORS_SHEET } from "./sheets/shop.js";
 
 /** Every structured sheet of a workbook, in the order of its tabs. */
@@ -20,6 +20,7 @@ export const SHEETS: readonly Sheet[] = [
   ORDER_SHEET,
   RULES_SHEET,
   SETTINGS_SHEET,
+  DERATING_SHEET,
 ];
 
 const ALIKE_ENOUGH = 0.6;

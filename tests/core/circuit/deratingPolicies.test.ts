@@ -20,7 +20,8 @@ test("a policy's row is found however it is written", () => {
 });
 
 test("the user's own policy serves as well", () => {
-  const own = [{ policy: "mine", part: "resistor", of: "watts" as const, share: 0.4, source: "me" }];
+  const heat = { kneeCelsius: 40, zeroCelsius: null };
+  const own = [{ policy: "mine", part: "resistor", of: "watts" as const, share: 0.4, ...heat, source: "me" }];
   expect(deratingShare({ policy: "mine", part: "resistor", of: "watts" }, own).share).toBe(0.4);
 });
 

@@ -9,3 +9,4 @@ export const MONEY = "0.00";
 export const PRICE = "0.0000";
 export const RATIO = "0%";
 export const MILLIMETRES = '0.0" mm"';
+export const CELSIUS = '0" °C"';

@@ -1,9 +1,9 @@
-/** TABLE: the sheets of judgement: Rules and Settings, every row of which is yours to edit. */
+/** TABLE: the sheets of judgement: Rules, Settings and Derating, every row of which is yours to edit. */
 import { KINDS } from "../../part.js";
 import { ACTIONS } from "../../rule.js";
 import { number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { RATIO, VOLTS, WATTS } from "./formats.js";
+import { CELSIUS, RATIO, VOLTS, WATTS } from "./formats.js";
 
 const yours = { tint: "yours" } as const;
 
@@ -51,3 +51,15 @@ export const SETTINGS_SHEET = sheet("Settings", 1, {
   meaning: text("meaning", { width: 520, tint: "printed" }),
 });
 export type SettingsRow = RowOf<typeof SETTINGS_SHEET>;
+
+/** Derating: what named policies let a part carry, for DERATE; a row each, with rows of your own below them. */
+export const DERATING_SHEET = sheet("Derating", 2, {
+  policy: text("policy", { ...yours, width: 150 }),
+  part: text("part", { ...yours, width: 210 }),
+  of: word("watts or volts", ["watts", "volts"], { ...yours, width: 100 }),
+  share: number("share allowed", RATIO, { ...yours, width: 90 }),
+  kneeCelsius: number("full up to", CELSIUS, { ...yours, width: 80 }),
+  zeroCelsius: number("nothing at", CELSIUS, { ...yours, width: 80 }),
+  source: text("source", { ...yours, width: 420 }),
+});
+export type DeratingSheetRow = RowOf<typeof DERATING_SHEET>;

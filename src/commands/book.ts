@@ -15,6 +15,7 @@ import {
   RULES_SHEET,
   type RulesInForce,
   rulesInForce,
+  SAME_PARTS_SHEET,
   SETTINGS_SHEET,
   VENDORS_SHEET,
 } from "../core/index.js";
@@ -27,6 +28,7 @@ const BOOK_SHEETS = {
   documents: DOCUMENTS_SHEET,
   parts: PARTS_SHEET,
   lines: LINES_SHEET,
+  sameParts: SAME_PARTS_SHEET,
   readings: READINGS_SHEET,
   drift: DRIFT_SHEET,
   offers: OFFERS_SHEET,

@@ -17,6 +17,7 @@ import type { RulesInForce } from "../rule.js";
 import { CAUTIONS } from "../rules/cautions.js";
 import { ruleFor } from "../rules/ruleFor.js";
 import { technologyOf } from "../rules/technologies.js";
+import { withOtherList } from "./otherList.js";
 import type { Stages } from "./stages.js";
 
 /** The worked-out cells of a row of Parts. */
@@ -45,7 +46,7 @@ const typedOver = (row: PartsRow, key: "verdict" | "action"): string | null =>
  * @throws PartsError "unreadable" where a figure of the row is none, "unknown-name" for a type or use that no rule has.
  */
 export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
-  const part = partOfRow(row, inForce.rules);
+  const { part, because } = withOtherList(partOfRow(row, inForce.rules), row.otherList);
   const rule = ruleFor(inForce, part.className.value, part.role?.value ?? null);
   const { place = UNKNOWN_PLACE, readings = [] } = evidenceOf(row, inForce);
   const read = decide(part, rule, inForce.settings, { place, readings });
@@ -55,7 +56,7 @@ export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
     ? decide(part, rule, inForce.settings, { place, readings: typed.bad ? readings : [], findings: [typed] })
     : read;
   const action = (typedOver(row, "action") ?? found.action) as Decision["action"];
-  const decision = action === found.action ? found : { ...found, action };
+  const decision = { ...found, action, because: [...found.because, ...because] };
   return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place, room: roomOf(row) }) };
 }
 

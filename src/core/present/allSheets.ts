@@ -3,6 +3,7 @@ import { likeness, type Sheet } from "./sheet.js";
 import { DOCUMENTS_SHEET, DRIFT_SHEET, LINES_SHEET, PROJECTS_SHEET, READINGS_SHEET } from "./sheets/papers.js";
 import { PARTS_SHEET } from "./sheets/parts.js";
 import { DERATING_SHEET, RULES_SHEET, SETTINGS_SHEET } from "./sheets/rulebook.js";
+import { SAME_PARTS_SHEET } from "./sheets/sameParts.js";
 import { CURRENCIES_SHEET, OFFERS_SHEET, ON_HAND_SHEET, ORDER_SHEET, VENDORS_SHEET } from "./sheets/shop.js";
 
 /** Every structured sheet of a workbook, in the order of its tabs. */
@@ -11,6 +12,7 @@ export const SHEETS: readonly Sheet[] = [
   DOCUMENTS_SHEET,
   PARTS_SHEET,
   LINES_SHEET,
+  SAME_PARTS_SHEET,
   READINGS_SHEET,
   DRIFT_SHEET,
   OFFERS_SHEET,

@@ -23,6 +23,7 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   document: text("document", { ...where, folded: true, width: 110 }),
   place: text("place", { ...where, ...yours, folded: true, width: 110 }),
   sameAs: text("same part as", { ...where, ...yours, folded: true, width: 116 }),
+  otherList: text("other list says", { ...where, ...yours, folded: true, width: 170 }),
   kind: text("kind", { ...was, width: 100 }),
   value: text("value", { ...was, width: 90 }),
   size: number("size", SIZE, { ...was, width: 76 }),

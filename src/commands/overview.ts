@@ -1,4 +1,4 @@
-import { type PartsRow, spokenFor } from "../core/index.js";
+import { type PartsRow, type SamePartsRow, spokenFor } from "../core/index.js";
 import { type Book, valuesOf } from "./book.js";
 import { isTheirs } from "./fill.js";
 import { hadByPart } from "./had.js";
@@ -10,6 +10,9 @@ export type Overview = {
   readonly inHand: number;
   readonly fitted: number;
   readonly unclear: number;
+  /** True where a set has two lists that were not compared yet. */
+  readonly toCompare: boolean;
+  readonly toPair: number;
   readonly toDecide: number;
   readonly toRead: number;
   readonly toFind: number;
@@ -59,11 +62,27 @@ export const isToDecide = (row: PartsRow): boolean => row.action === "ask" || ro
 export const isToFit = (row: PartsRow): boolean =>
   isBought(row) && row.fitted === null && (row.came ?? 0) > 0 && (row.came ?? 0) >= (row.quantity ?? 1);
 
+/** True where the rows of one set come from more than one document. */
+function hasTwoLists(rows: readonly PartsRow[]): boolean {
+  const listOf = new Map<string | null, string>();
+  return rows.some(({ project, document }) => {
+    if (document === null) return false;
+    const first = listOf.get(project) ?? document;
+    listOf.set(project, first);
+    return first !== document;
+  });
+}
+
+/** True for a pair of Same parts that waits for a person: more than a guess, and nothing said of it. */
+const isToPair = ({ otherPart, said, howSure }: SamePartsRow): boolean =>
+  otherPart !== null && said === null && howSure !== "a guess";
+
 /** Counts over all sets, or over one; a part that stands in two lists of its set counts once. */
 export function overviewOf(book: Book, short: string | null = null): Overview {
   const ofSet = <R extends { readonly project: string | null }>(rows: readonly R[]) =>
     rows.filter((row) => short === null || row.project === short);
   const byOther = boughtByOther(book);
+  const paired = ofSet(valuesOf(book.sameParts));
   const parts = ofSet(valuesOf(book.parts)).filter(({ id }) => !byOther.has(id ?? ""));
   const count = (fits: (row: PartsRow) => boolean) => parts.filter(fits).length;
   return {
@@ -72,6 +91,8 @@ export function overviewOf(book: Book, short: string | null = null): Overview {
     inHand: count((row) => (row.came ?? 0) > 0),
     fitted: count((row) => row.fitted !== null),
     unclear: ofSet(valuesOf(book.lines)).filter((line) => line.became === "unclear").length,
+    toCompare: paired.length === 0 && hasTwoLists(ofSet(valuesOf(book.parts))),
+    toPair: paired.filter(isToPair).length,
     toDecide: count(isToDecide),
     toRead: count(isToRead),
     toFind: count((row) => isBought(row) && row.offer === null && row.fitted === null),

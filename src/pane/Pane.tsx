@@ -9,6 +9,7 @@ import { FitScreen } from "./screens/FitScreen.js";
 import { FunctionsScreen } from "./screens/FunctionsScreen.js";
 import { ListScreen } from "./screens/ListScreen.js";
 import { OrderScreen } from "./screens/OrderScreen.js";
+import { PairsScreen } from "./screens/PairsScreen.js";
 import { PapersScreen } from "./screens/PapersScreen.js";
 import { PartsScreen } from "./screens/PartsScreen.js";
 import { RulesScreen } from "./screens/RulesScreen.js";
@@ -50,6 +51,7 @@ const SCREEN_OF: Readonly<Record<Screen, ComponentType<ScreenProps>>> = {
   set: SetScreen,
   functions: FunctionsScreen,
   rules: RulesScreen,
+  pairs: PairsScreen,
 };
 
 /** The side pane: where am I, what is open, what next; below it one screen; at its foot the standing note. */

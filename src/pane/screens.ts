@@ -1,8 +1,8 @@
 import type { Overview } from "../commands/overview.js";
 
-/** The pane's screens, in two rows of four; Set and Functions are behind buttons of their own. */
+/** The pane's screens, in two rows of four; Set and Functions are behind buttons of their own, Pairs where two lists meet. */
 export const SCREENS = ["list", "parts", "bench", "vendors", "order", "fit", "papers"] as const;
-export type Screen = (typeof SCREENS)[number] | "set" | "functions" | "rules";
+export type Screen = (typeof SCREENS)[number] | "set" | "functions" | "rules" | "pairs";
 
 /** What every screen may ask for: to go to another one. */
 export type ScreenProps = { readonly go: (screen: Screen) => void };
@@ -24,6 +24,8 @@ export const SCREEN_WORDS: Readonly<
 export function whatNext(seen: Overview): { readonly screen: Screen; readonly text: string } {
   if (seen.parts === 0) return { screen: "list", text: "bring in a parts list" };
   if (seen.unclear > 0) return { screen: "list", text: `${seen.unclear} lines are unclear` };
+  if (seen.toCompare) return { screen: "pairs", text: "compare the two lists of this set" };
+  if (seen.toPair > 0) return { screen: "pairs", text: `say of ${seen.toPair} pairs whether they are the same part` };
   if (seen.toDecide > 0) return { screen: "parts", text: `${seen.toDecide} parts wait for you to decide` };
   if (seen.toFind > 0) return { screen: "vendors", text: `find offers for ${seen.toFind} parts` };
   if (seen.toRead > 0) return { screen: "bench", text: `read ${seen.toRead} parts` };

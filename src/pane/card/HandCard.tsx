@@ -16,6 +16,7 @@ import { StepButton } from "../kit/StepButton.js";
 import type { ScreenProps } from "../screens.js";
 import { logDay } from "../when.js";
 import { NothingFits } from "./NothingFits.js";
+import { OtherList } from "./OtherList.js";
 import { PartCard } from "./PartCard.js";
 import { UseQuestion } from "./UseQuestion.js";
 import { WhyChain } from "./WhyChain.js";
@@ -48,6 +49,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
         </Button>
         {(row.values.came ?? 0) > 0 && row.values.fitted === null && <Fitted row={row} />}
       </Row>
+      <OtherList row={row} />
       <UseQuestion row={row} />
       {isBought(row.values) && row.values.offer === null && row.values.fitted === null && <FindOffer row={row} />}
       {opened === "why" && <WhyChain row={row.values} />}

@@ -2,6 +2,7 @@ import { Button, Field, Input, Radio, RadioGroup, Textarea } from "@fluentui/rea
 import { useState } from "react";
 import { rulesOf, valuesOf } from "../../commands/book.js";
 import { bringInListStep } from "../../commands/bringInList.js";
+import { listsOf } from "../../commands/joinParts.js";
 import { linesOf, linesOfText, previewList } from "../../commands/previewList.js";
 import { type DocumentReading, PARTS_SHEET, type SourceLine } from "../../core/index.js";
 import { textOf, useBench } from "../bench.js";
@@ -31,11 +32,12 @@ export function ListScreen({ go }: ScreenProps) {
   };
   const takeFile = (file: File) =>
     void take(async () => linesOf(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
-  const showParts = async () => {
+  const showParts = async (isSecond: boolean) => {
     await host.select({ sheet: book.parts?.name ?? PARTS_SHEET.name, row: book.parts?.end ?? 1, column: 1 });
-    go("parts");
+    go(isSecond ? "pairs" : "parts");
   };
-  if (lines) return <Understood lines={lines} back={() => setLines(null)} done={() => void showParts()} />;
+  if (lines)
+    return <Understood lines={lines} back={() => setLines(null)} done={(isSecond) => void showParts(isSecond)} />;
   return (
     <Stack title="Bring in a parts list">
       <Field
@@ -71,7 +73,7 @@ export function ListScreen({ go }: ScreenProps) {
   );
 }
 
-function Understood(props: { lines: readonly SourceLine[]; back: () => void; done: () => void }) {
+function Understood(props: { lines: readonly SourceLine[]; back: () => void; done: (isSecond: boolean) => void }) {
   const bench = useBench();
   const set = setInHand(bench);
   const [capitalM, setM] = useState<M>(null);
@@ -82,6 +84,7 @@ function Understood(props: { lines: readonly SourceLine[]; back: () => void; don
   const inForce = rulesOf(bench.book, short);
   const found = understood(() => previewList(props.lines, { capitalM, era: Number(year) || null, inForce }));
   const isNamed = short.trim() !== "" && name.trim() !== "" && document.trim() !== "";
+  const isSecond = listsOf(bench.book, short).some((each) => each !== document);
   const known = valuesOf(bench.book.projects).some((each) => each.short === short);
   return (
     <Stack title="Understood as">
@@ -120,7 +123,7 @@ function Understood(props: { lines: readonly SourceLine[]; back: () => void; don
                 document,
                 card: { era: year },
               })}
-              then={props.done}
+              then={() => props.done(isSecond)}
             />
           ) : (
             <Quiet>Name the set and the document, then {found.reading.parts.length} parts can be written.</Quiet>

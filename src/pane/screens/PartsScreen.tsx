@@ -1,10 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import { fillStep, rowsToFill } from "../../commands/fill.js";
+import { listsOf } from "../../commands/joinParts.js";
 import { partsOnce } from "../../commands/once.js";
 import { useBench } from "../bench.js";
 import { GiveUse } from "../card/GiveUse.js";
 import { HandCard } from "../card/HandCard.js";
-import { Quiet, Stack } from "../kit/Stack.js";
+import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 import type { ScreenProps } from "../screens.js";
 import { rowInHand, setInHand } from "../useSet.js";
@@ -27,6 +28,11 @@ export function PartsScreen({ go }: ScreenProps) {
   const open = rowsToFill(parts);
   return (
     <>
+      {listsOf(bench.book, short).length > 1 && (
+        <Row>
+          <Button onClick={() => go("pairs")}>Same part in both lists</Button>
+        </Row>
+      )}
       {open.length > 0 && <StepButton step={fillStep(bench.book)} appearance="primary" />}
       {row ? (
         <HandCard key={row.at} row={row} go={go} />

@@ -87,6 +87,7 @@ export * from "./order/bills.js";
 export * from "./order/differences.js";
 export { faultsOf } from "./order/faults.js";
 export { firstPlans } from "./order/firstPlan.js";
+export { leaningPlans } from "./order/leaningPlans.js";
 export type { Column, Milp, Row } from "./order/milp.js";
 export { type BasketModel, modelOf } from "./order/model.js";
 export { moneyText } from "./order/moneyText.js";

@@ -2,6 +2,7 @@ import {
   type Basket,
   firstPlans,
   type Infeasible,
+  leaningPlans,
   modelOf,
   type Plan,
   planOf,
@@ -18,6 +19,11 @@ export type PlanOptions = Pick<SolveOptions, "seconds" | "wasm"> & { readonly on
 /** Two costs closer than this are one: half a cent. */
 const SAME_COST = 0.005;
 
+/** The search without the solver ends when this share of the time is gone. */
+const SHARE_OF_LEANING = 0.4;
+
+const isProven = (plan: Plan): boolean => plan.cost - plan.bound < SAME_COST;
+
 /**
  * The cheapest plan for a basket, proven so far as the time allows, or why there is none.
  *
@@ -31,19 +37,28 @@ export async function bestPlan(basket: Basket, options: PlanOptions): Promise<Pl
   const left = () => ({ wasm: options.wasm, seconds: Math.max(1, (end - performance.now()) / 1000) });
   const short = shortLines(basket);
   if (short.length > 0) return { infeasible: true, because: short };
-  const first = firstPlan(basket, options);
-  if (first && first.cost - first.bound < SAME_COST) return first;
+  const first = firstPlan(basket, options, end);
+  if (first && isProven(first)) return first;
   const best = await improve(basket, first, { ...left(), onBetter: options.onBetter });
   return best ?? { infeasible: true, because: await reasons(basket, left()) };
 }
 
-function firstPlan(basket: Basket, { onBetter }: PlanOptions): Plan | null {
-  let last: Plan | null = null;
-  for (const plan of firstPlans(basket)) {
-    last = plan;
+/** The best plan without the solver: by sets of vendors, then drawn to thresholds near by, within the share of the time it has. */
+function firstPlan(basket: Basket, { onBetter, seconds }: PlanOptions, end: number): Plan | null {
+  let best: Plan | null = null;
+  const take = (plan: Plan) => {
+    if (best && plan.cost >= best.cost) return;
+    best = plan;
     onBetter?.(plan);
+  };
+  for (const plan of firstPlans(basket)) take(plan);
+  const isLate = () => performance.now() > end - seconds * (1 - SHARE_OF_LEANING) * 1000;
+  if (!best || isProven(best)) return best;
+  for (const plan of leaningPlans(basket, best)) {
+    take(plan);
+    if (isLate()) break;
   }
-  return last;
+  return best;
 }
 
 /** The best plan the solver finds from a first one on, with all that is proven of its bound. */

@@ -1,5 +1,5 @@
 import type { SourceLine } from "../core/index.js";
-import { type Delimiter, guessDelimiter } from "./delimiter.js";
+import { type Delimiter, guessDelimiter, sureDelimiter } from "./delimiter.js";
 import { recordsOf } from "./records.js";
 import { plainSource, type ReadOptions, type Source } from "./source.js";
 
@@ -8,7 +8,8 @@ const PROGRESS_EVERY = 50_000;
 /**
  * Text as lines; with cells where it is a table (CSV, TSV, cells copied from a sheet).
  *
- * In a file that is not named as a table only tabs make columns: commas and semicolons stand in prose too.
+ * In a file that is not named as a table commas and semicolons make columns only where nearly all lines agree: they stand
+ * in prose too.
  *
  * @param text Line ends are "\n".
  * @example readText("R1\t470K\nR2\t1M", "pasted").lines[1] // { number: 2, text: "R2\t1M", cells: ["R2", "1M"] }
@@ -34,7 +35,7 @@ export function linesOfText(
   const lines = text.split("\n");
   if (lines.at(-1) === "") lines.pop();
   const named = /\.(csv|tsv|tab)$/i.test(name);
-  const delimiter = guessDelimiter(text, named ? undefined : ["\t"]);
+  const delimiter = named ? guessDelimiter(text) : sureDelimiter(text);
   return delimiter
     ? { form: "table", lines: tableLines(lines, delimiter) }
     : { form: "text", lines: plainLines(lines) };

@@ -47,7 +47,9 @@ const shareOfNames = (texts: readonly string[]) =>
 
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
-  const shares = heads.map((head) => (head.role === "section" ? 0 : shareOfNames(firstsUnder(heads, head, body))));
+  const all = heads.map((head) => shareOfNames(firstsUnder(heads, head, body)));
+  const others = all.map((share, i) => (heads[i]!.role === "section" ? 0 : share));
+  const shares = Math.max(...others) < MOSTLY ? all : others;
   const named = heads.findIndex((head) => head.role === "designator");
   const best = shares.indexOf(Math.max(...shares));
   if (shares[best]! < MOSTLY || (named >= 0 && shares[named]! >= shares[best]! / 2)) return [...heads];
@@ -154,6 +156,7 @@ const withoutBrackets = (text: string) => text.replace(/^\((.*)\)$/, "$1");
 function roleByContent(piece: Piece, at: number, pieces: readonly Piece[]): Role {
   if (at === 0 && pieces.length > 1 && /^\d{1,3}\s?[×x]?$/.test(piece.text)) return "quantity";
   const isLast = at > 0 && at === pieces.length - 1 && !designatorsOf(pieces[0]!.text);
-  if ((at === 0 || isLast) && designatorsOf(withoutBrackets(piece.text))) return "designator";
+  const isBehindNumbers = pieces.slice(0, at).every((before) => /^\d{0,3}$/.test(before.text));
+  if ((isBehindNumbers || isLast) && designatorsOf(withoutBrackets(piece.text))) return "designator";
   return at > 0 && PART_NUMBER.test(piece.text) ? "partNumber" : "description";
 }

@@ -43,13 +43,16 @@ export const headingText = (text: string) =>
     .replace(/\s+/g, " ")
     .trim();
 
+/** "Resistors: 1/2 W unless specified": a note on a kind, no heading above its parts. */
+const STATES = /^[^(]*:.*\b(?:unless|otherwise|except)\b/i;
+
 /**
  * Whether a line only names a kind of part: RESISTORS; Coils, Chokes and Transformers; MICA CONDENSERS, 500 VOLTS.
  *
  * What stands behind the first comma, dash or bracket may be anything: it states what all parts under it share.
  */
 export function isKindHeading(text: string): boolean {
-  if (text.length > LONGEST_LINE) return false;
+  if (text.length > LONGEST_LINE || STATES.test(text)) return false;
   const plain = headingText(text);
   const head = plain.split(/--|[:;(]|,\s*(?=\d)|\s-\s(?=\d)/)[0]!;
   const tokens = tokensOf(head);
@@ -72,7 +75,7 @@ const MOST_WORDS = 6;
 
 /** The section that a heading names ("MAIN CHASSIS", "TUNER ASSEMBLY (820-T)"), or null when it is no such heading. */
 export function sectionName(text: string): string | null {
-  if (text.length > LONGEST_LINE) return null;
+  if (text.length > LONGEST_LINE || isPageLine(text)) return null;
   const plain = headingText(text)
     .replace(/\s*\([^)]*\)\s*$/, "")
     .replace(/[:.]$/, "")
@@ -88,7 +91,7 @@ export function sectionName(text: string): string | null {
 }
 
 const PAGE =
-  /\b(?:page|sheet|blatt|seite)\s+(?:\d+|[a-z]+)\b|^[\s\-–—.(]*\d{1,4}[\s\-–—.)]*$|^[IVXLC]+\s*-\s*\d+$|\bcontinued on\b|^\(?\s*(?:over|continued|end of table|concluded)\s*\)?$|\bprinted in\b/i;
+  /\b(?:page|sheet|blatt|seite)\s+(?:\d+|[a-z]+)\b|^[\s\-–—.(]*\d{1,4}[\s\-–—.)]*$|^[IVXLC]+\s*-\s*\d+$|\bcontinued (?:on|overleaf)\b|^leaf\s+\d+$|^\(?\s*(?:over|continued|end of table|concluded)\s*\)?$|\bprinted in\b/i;
 
 const LONGEST_PAGE_LINE = 200;
 

@@ -5,15 +5,15 @@ import type { Head, Piece, Role } from "./row.js";
 
 /** Words of heads without dots and blanks at the ends; "|" parts them. */
 const HEADS: readonly (readonly [Role, string])[] = [
-  ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|diagram no|diag no|diag ref|dia no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|schaltbild|kennzeichen"],
+  ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|schem location|schematic location|schem ref|schematic no|schaltzeichen|diagram no|diag no|diag ref|dia no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|schaltbild|kennzeichen"],
   ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|beschreibung"],
-  ["value", "value|values|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|size|k ohms|kilohms|megohms|megs|meg"],
+  ["value", "value|values|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|werte|elektrische werte|elektrische daten|daten|size|k ohms|kilohms|megohms|megs|meg"],
   ["tolerance", "tol|tolerance|tols|toleranz|limits|%|tol %"],
   ["watts", "watts|watt|wattage|power|w|leistung|belastbarkeit|watts rating"],
   ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
-  ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|comment|specification|spec|characteristics"],
+  ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|typ|comment|specification|spec|characteristics"],
   ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
-  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
+  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|lagernummer|lager nr|teilenummer|artikelnummer|artikel nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
   ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
   ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
   ["remarks", "remarks|remark|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
@@ -70,13 +70,20 @@ function roleByUnit(text: string, key: string): Role | null {
 /** The unit printed in a head: "Cap. in MF", "Value (uF)", "W.V.D.C.", "Tol. ±%". */
 export function unitOfHead(text: string): Unit | null {
   if (text.includes("%")) return { measure: "ratio", factor: 0.01 };
-  for (const token of tokensOf(text)) {
+  const tokens = tokensOf(text);
+  for (const [at, token] of tokens.entries()) {
     const isUnit = token.type === "word" && (token.key.length > 1 || /^[VWF]$/.test(token.text)) && token.key !== "in";
     const unit = isUnit ? unitNamed(token.key) : undefined;
-    if (unit?.measure && unit.measure !== "ampere") return unit;
+    if (unit?.measure && unit.measure !== "ampere") return withPrefix(unit, tokens[at - 1]?.text);
     if (unit && unit.factor === 1e6 && token.key.startsWith("meg")) return { ...unit, measure: "ohm" };
   }
   return null;
+}
+
+/** "K ohms", "M ohms": the prefix stands before the unit. */
+function withPrefix(unit: Unit, before: string | undefined): Unit {
+  const prefix = before === undefined || unit.measure !== "ohm" || unit.factor !== 1 ? undefined : unitNamed(before);
+  return prefix?.measure === null && prefix.factor > 1 ? { ...prefix, measure: unit.measure } : unit;
 }
 
 /** A bare "Part" names the thing; beside a column that describes it, or as the last behind a value, it holds its number. */
@@ -94,7 +101,7 @@ const FEWEST = 2;
 
 /**
  * The heads that a line's pieces are, or null when the line is no head: at least two known words, and no more strange
- * pieces than known ones.
+ * pieces than known ones (twice as many, where no figure stands among them).
  */
 export function headsOf(pieces: readonly Piece[]): Head[] | null {
   const filled = pieces.filter((piece) => piece.text.trim() !== "");
@@ -106,7 +113,8 @@ export function headsOf(pieces: readonly Piece[]): Head[] | null {
   const strong = roles.some(
     (role) => role === "designator" || role === "description" || role === "value" || role === "item",
   );
-  if (known < FEWEST || known * 2 < filled.length || !strong) return null;
+  const isWords = filled.every((piece) => !/\d/.test(piece.text));
+  if (known < FEWEST || known * (isWords ? 3 : 2) < filled.length || !strong) return null;
   return filled.map((piece, i) => ({
     role: roles[i] ?? "remarks",
     unit: unitOfHead(piece.text),

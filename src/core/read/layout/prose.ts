@@ -15,7 +15,7 @@ export type Prose = {
 type Paragraph = { readonly text: string; readonly starts: readonly { readonly at: number; readonly line: number }[] };
 
 /** An item of running text begins behind one of these. */
-const BOUNDARY = /(?:^|[;:.]\s+(?:also\s+)?|,\s+and\s+(?=\d+\s+off\b))/gi;
+const BOUNDARY = /(?:^|[;:.]\s+(?:[-–—]\s+)?(?:also\s+)?|,\s+and\s+(?=\d+\s+off\b))/gi;
 /** It may begin behind one of these, where the item before says something already and a value follows the name. */
 const CLOSE = /,\s+|\s+and\s+(?=\S+,)/gi;
 const VALUED = /^\s*[=:,]?\s*(?:[\d.½¼]|omit|not )/i;
@@ -109,7 +109,7 @@ function isList(paragraph: Paragraph, starts: readonly number[]): boolean {
 function rowOf(paragraph: Paragraph, start: number, end: number): Omit<ListRow, "section" | "heading"> {
   const text = paragraph.text
     .slice(start, end)
-    .replace(/(?:[;:.]\s*(?:also\s*|[A-Z][a-z]+\s*:\s*)?|,\s*(?:and\s*)?)$/i, "");
+    .replace(/(?:[;:.]\s*(?:also\s*|[A-Z][A-Za-z]+\s*(?:\.\s*[-–—]|:)\s*)?|,\s*(?:and\s*)?)$/i, "");
   const found = designatorsAt(text);
   const count = COUNT.exec(text);
   const cells: RowCell[] = [];

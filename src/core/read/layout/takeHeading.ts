@@ -3,7 +3,7 @@ import { isContinued, isKindHeading, sectionName } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { Walk } from "./walk.js";
 
-const ERRATA = /^(?:errat|corrections?\b|addend|additions)/i;
+const ERRATA = /^(?:errat|corrections?\b|addend|additions|amendments?\b|corrigend)/i;
 const MOST_INDENT = 8;
 const SLACK = 2;
 const LONGEST_SHOWN = 90;

@@ -3,8 +3,10 @@ import type { Note } from "../layout/row.js";
 import type { Dialect } from "../parts/context.js";
 import type { Words } from "../words/words.js";
 
-const M_THOUSAND = /\bM\b\.?\s*(?:=|equals|means|is|denotes)\s*(?:1[,.]?000(?![,.]?\d)|thousand|one thousand)/;
-const M_MILLION = /\bM\b\.?\s*(?:=|equals|means|is|denotes)\s*(?:1[,.]?000[,.]?000|million|one million|meg)/;
+const M_THOUSAND =
+  /\bM\b\.?\s*(?:(?:following|after|behind)[^.,;]{0,30}\s)?(?:=|equals|means|is|denotes|stands for|indicates)\s*(?:1[,.]?000(?![,.]?\d)|thousand|one thousand)/;
+const M_MILLION =
+  /\bM\b\.?\s*(?:(?:following|after|behind)[^.,;]{0,30}\s)?(?:=|equals|means|is|denotes|stands for|indicates)\s*(?:1[,.]?000[,.]?000|million|one million|meg)/;
 
 /** Above this many megohms no ordinary resistor was listed (common practice): a larger M is a thousand. */
 const MOST_MEGOHMS = 22;

@@ -96,6 +96,7 @@ function bare(
   wanted: "ohm" | "farad" | "henry",
 ): InBase | null {
   const { number } = figure;
+  if (clues.head?.capitalM && wanted === "ohm") return capitalM(number, clues, context, wanted);
   if (clues.head?.measure === wanted) return plain(times(number, clues.head.factor));
   if (wanted === "ohm") return clues.head?.measure ? null : plain(number);
   if (wanted === "henry") return context.units.henries ? plain(times(number, context.units.henries.factor)) : null;

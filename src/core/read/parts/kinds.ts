@@ -65,18 +65,29 @@ function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading
     text.meanings.some((m) => m.field === "mark" && m.value === "variable" && !isSlider(text)),
   );
   const first = words[0];
-  const firstAmount = first?.amounts[0]?.from ?? Number.POSITIVE_INFINITY;
-  const turns = nouns.some((noun) => noun.field === "turns" && noun.from < firstAmount);
+  const turns = nouns.some((noun) => noun.field === "turns" && (!first || namesControl(noun.from, first)));
   const underControls =
     heading?.meanings.some((meaning) => meaning.value === "potentiometer" && meaning.from === 0) ?? false;
   return hasTaper || isVariable || turns || underControls ? "potentiometer" : "resistor";
+}
+
+/** "Contrast, 5K", "5K contrast, with S1": the word stands before the first amount, or right behind it and alone. */
+function namesControl(at: number, { tokens, amounts, meanings }: Words): boolean {
+  const amount = amounts[0];
+  if (!amount || at < amount.from) return true;
+  const end = meanings.find(({ from }) => from === at)?.to ?? at + 1;
+  const isNext = at === amount.to || (at === amount.to + 1 && tokens[amount.to]!.text === ",");
+  return isNext && /^(?:,|;|\(|w|with|)$/.test(tokens[end]?.key ?? "");
 }
 
 /** "audio" is a taper where it stands by itself; beside another word ("first audio", "audio output") it names a stage. */
 function isTaper({ tokens }: Words, { field, from, to }: Meaning): boolean {
   if (field !== "taper") return false;
   const isBareAudio = to - from === 1 && tokens[from]!.key === "audio";
-  return !isBareAudio || (tokens[from - 1]?.type !== "word" && tokens[to]?.type !== "word");
+  return (
+    !isBareAudio ||
+    ((tokens[from - 1]?.type !== "word" || tokens[from - 1]!.lexeme.unit !== null) && tokens[to]?.type !== "word")
+  );
 }
 
 /** An adjustable power resistor with a sliding band is still a resistor. */

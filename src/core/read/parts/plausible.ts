@@ -28,6 +28,8 @@ const SMALLEST_ELECTROLYTIC = 0.05e-6;
 const LARGEST_CHOKE_RF = 1;
 const LARGEST_COIL = 1000;
 const LARGEST_RESISTOR = 1e9;
+/** Above this only special high-value resistors were made, and lists name them so. */
+const LARGEST_COMPOSITION = 100e6;
 const SMALLEST_COMPOSITION = 1;
 const MOST_WATTS_COMPOSITION = 2;
 
@@ -70,6 +72,8 @@ function inductor({ value, text }: Weighed): string | null {
 function resistor({ value, watts, construction, text }: Weighed): string | null {
   if (value > LARGEST_RESISTOR) return `${value} ohms is too large for a resistor`;
   const isPlain = construction === null || construction === "composition";
+  if (isPlain && value > LARGEST_COMPOSITION)
+    return `${value} ohms is too large for such a resistor; ${value / 1000} ohms is likely meant`;
   const isSmall =
     value < SMALLEST_COMPOSITION &&
     isPlain &&

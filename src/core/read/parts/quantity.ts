@@ -19,8 +19,7 @@ export function quantityOf(
   const counted = columns.filter((count) => count > 0);
   const printed = counted.length > 0 ? Math.max(...counted) : countInText(words);
   if (printed === null || notFitted) return { quantity: names, warnings: [] };
-  const fits = (count: number) => count === names || count === record.names.length;
-  const clash = record.names.length > 0 && !fits(printed) && !counted.some(fits);
+  const clash = record.names.length > 0 && printed !== names && printed !== record.names.length;
   const text = `the list prints ${printed} pieces for ${record.names.length} designators`;
   return { quantity: printed, warnings: clash ? [{ code: "conflict", text }] : [] };
 }

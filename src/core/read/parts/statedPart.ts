@@ -47,7 +47,7 @@ export function statedPart(
   const tolerance = statedTolerance(texts);
   const clues = {
     kind,
-    dielectric: materials.dielectric,
+    dielectric: materials.dielectric ?? (isCan(words) ? "electrolytic" : null),
     volts: volts[0] ?? null,
     watts,
     wirewound: materials.construction === "wirewound",
@@ -96,6 +96,9 @@ export function statedPart(
   const contradicted = new Set<ListedField>(tolerance.warnings.length > 0 ? ["tolerance"] : []);
   return { part, words, heading, contradicted };
 }
+
+/** A can that names no make holds electrolytics. */
+const isCan = (words: readonly Words[]) => words.some(({ tokens }) => tokens.some((token) => token.key === "can"));
 
 /** A name or a rating that had to be repaired is said so. */
 function doubts(record: ListRecord, rating: boolean): Warning[] {

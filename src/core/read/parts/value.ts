@@ -36,7 +36,7 @@ export function readValues(texts: readonly Text[], clues: Omit<Clues, "head">, c
   const main = candidates[0];
   if (!main) return state ? { ...NOTHING, state } : lostFigure(texts, clues.kind);
   if (state === "selected-in-test") return selected(candidates);
-  const read = ofAmount(main, clues.kind);
+  const read = elementsOf(candidates, clues.kind) ?? ofAmount(main, clues.kind);
   const others = alternatives(texts, main.amount, clues, context);
   const full = others.values.length > 0 && read.value !== null ? withAlternatives(read, others) : read;
   return state === "not-fitted" ? { ...full, state } : full;
@@ -92,12 +92,23 @@ function stateOf(texts: readonly Text[]): ValueState | null {
     for (const meaning of role === "use" || role === "history" ? [] : words.meanings) {
       if (meaning.field !== "mark") continue;
       if (meaning.value === "selected") return "selected-in-test";
-      const isAlone = words.tokens[0] === words.tokens[meaning.from] || role === "value";
+      const isFirst = meaning.from === (/^(?:is|are|was)$/.test(words.tokens[0]!.key) ? 1 : 0);
+      const isUnit = words.amounts.some((amount) => amount.from < meaning.from && meaning.from < amount.to);
+      const isAlone = (isFirst || role === "value") && !isUnit;
       if (meaning.value === "not-fitted" && isAlone) return "not-fitted";
       if (meaning.value === "nominal" && role === "value" && words.amounts.length === 0) return "selected-in-test";
     }
   }
   return null;
+}
+
+/** "12M, 5M and 250 ohms" on one resistor: the elements of a tapped one, in the order printed. */
+function elementsOf(candidates: readonly Read[], kind: Kind): ReadValues | null {
+  const last = candidates.find(({ amount }) => amount.joiner === "and" || amount.joiner === "&");
+  const all = candidates.filter(({ words, amount }) => words === last?.words && amount.figures[0]!.unit !== null);
+  const values = [...all].sort((a, b) => a.amount.from - b.amount.from).flatMap(numbers);
+  if (kind !== "resistor" || all.length < 2 || values.some((value) => value === null)) return null;
+  return { ...NOTHING, list: values as number[], state: "stated", warnings: warningsOf(all) };
 }
 
 const single = (read: Read) => read.values.length === 1;

@@ -66,7 +66,7 @@ function mixedAt(tokens: readonly Token[], at: number): { number: number; to: nu
 export const JOINS: ReadonlyMap<string, Join> = new Map(Object.entries({
   to: "range", thru: "range", through: "range", bis: "range", "…": "range", "...": "range",
   or: "or", oder: "or",
-  "/": "list", "&": "list", "+": "list", and: "list", und: "list", x: "list", "×": "list",
+  "/": "list", "&": "list", "+": "list", and: "list", und: "list", plus: "list", x: "list", "×": "list",
   "-": "range", "–": "range", "—": "range",
 } satisfies Record<string, Join>)); // biome-ignore format: a table
 
@@ -94,6 +94,7 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
     const join = joinAt(tokens, to + skip);
     const next = join && figureAt(tokens, join.to);
     if (!join || !next || isPercent(tokens, next.to) || (joiner !== "" && join.joiner !== joiner)) break;
+    if (join.joiner === "plus" && tokens[next.to]?.lexeme.side) break;
     if (!sameSort(figures.at(-1)!, next, join.joiner)) break;
     figures.push(next);
     joiner = joiner || join.joiner;

@@ -22,6 +22,7 @@ const REPAIRS: readonly Repair[] = [
   { pattern: /(?<=\d ?)rn(?=m?fd)/g, into: () => " m", onlyNoisy: true },
   { pattern: /(?<=\d ?)vv\b/g, into: () => "w ", onlyNoisy: true },
   { pattern: /\bV4/g, into: () => "¼ ", onlyNoisy: true },
+  { pattern: /\bV2(?= ?w)/g, into: () => "½ ", onlyNoisy: true },
   { pattern: /\bV\*/g, into: () => "½ ", onlyNoisy: true },
   { pattern: /(?<=\d {0,3})\( ?\(F/g, into: (match) => "uuF".padEnd(match.length), onlyNoisy: true },
   { pattern: /(?<=\d {0,3})[(/i]F\b/g, into: () => "uF", onlyNoisy: true },

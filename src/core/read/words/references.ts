@@ -27,7 +27,8 @@ export function referencesOf(tokens: readonly Token[], meanings: readonly Meanin
   const equal = tokens[0]?.text === "=" ? designatorAt(tokens, 1) : null;
   if (equal) found.push({ as: "same", designator: equal.designator, from: 0, to: equal.to });
   for (const { field, value, from, to } of meanings) {
-    const named = field === "reference" ? designatorAt(tokens, to) : null;
+    if (field !== "reference") continue;
+    const named = designatorAt(tokens, tokens[to]?.key === "switch" ? to + 1 : to);
     if (named) found.push({ as: value as Reference["as"], designator: named.designator, from, to: named.to });
   }
   return found;

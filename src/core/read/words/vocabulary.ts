@@ -34,7 +34,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "potentiometer",
-    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|volume controls|tone controls|volume and tone controls|vol cont|volume cont|tone cont|vol control|potmeter|potr|potrs|regler|einstellregler|drehwiderstand|trimmpoti|trimmer potentiometer|poti|preset|hum balance|trimpot|pre set",
+    "potentiometer|potentiometers|pot|pots|control|controls|rheostat|rheostats|volume control|tone control|volume controls|tone controls|volume and tone controls|vol cont|volume cont|tone cont|vol control|potmeter|potr|potrs|regler|einstellregler|drehwiderstand|trimmpoti|trimmer potentiometer|poti|taper|preset|hum balance|trimpot|pre set",
   ],
   [
     "turns",
@@ -133,7 +133,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "mark",
     "not-fitted",
-    "not used|not fitted|not on this assy|not installed|omitted|omit|dni|dnp|deleted|entfällt|unused|no part|not assigned|not wired in|not supplied",
+    "not used|not fitted|nf|not on this assy|not installed|omitted|omit|dni|dnp|deleted|entfällt|unused|no part|not assigned|not wired in|not supplied",
   ],
   [
     "mark",

@@ -1,5 +1,5 @@
 import * as core from "../core/index.js";
-import { allowed, amount, choice, count, size, text } from "./ask.js";
+import { allowed, amount, choice, count, rating, size, text } from "./ask.js";
 import { each, spill } from "./cell.js";
 
 /**
@@ -35,33 +35,50 @@ export function bandDecode(colours: unknown[][], code?: BandCode[][]): unknown[]
 }
 
 /**
- * The colours of the bands that a resistor of so many ohms carries.
+ * The colours that a part of a value (ohms or farads) carries, in any of the codes that BAND_DECODE reads.
  * @customfunction BAND_ENCODE
  * @helpurl reference.html#BAND_ENCODE
- * @param ohms The value: a number in ohms, or text such as 47 k.
- * @param tolerance A ratio such as 5% (when left out), or text; 20% has no band.
- * @param bands 4 (two figures), 5 (three figures) or 6 (with a temperature coefficient); as few as will do when left out.
- * @param ppm The temperature coefficient in millionths for each kelvin, for six bands.
+ * @param value The value: a number in ohms or farads, or text such as 47 k or 0.022 uF.
+ * @param tolerance A ratio such as 5% (when left out), or text; 20% has no band on a resistor.
+ * @param bands Of a resistor: 4 (two figures), 5 (three figures) or 6 (with a temperature coefficient); as few as will do when left out.
+ * @param ppm The temperature coefficient in millionths for each kelvin: for six bands, and for ceramics.
+ * @param code The code, by the names of BAND_DECODE: resistor when left out.
+ * @param volts The rating in volts, where the code writes one: moulded paper, and mica, three figures.
+ * @param failures Failures in 1000 hours as a ratio such as 0.1%, for reliability.
+ * @param characteristic The letter A to F of a mica's temperature class, for mica, type first.
  * @returns The colours in order, as text.
  * @example LUG.BAND_ENCODE("47 k", 5%) -> "yellow violet orange gold"
  */
 export function bandEncode(
-  ohms: unknown[][],
+  value: unknown[][],
   tolerance?: unknown[][],
   bands?: unknown[][],
   ppm?: unknown[][],
+  code?: BandCode[][],
+  volts?: unknown[][],
+  failures?: unknown[][],
+  characteristic?: unknown[][],
 ): unknown[][] {
   return each(
     [
-      size(ohms, "ohms"),
+      size(value, "value"),
       allowed(tolerance, "tolerance", { minus: 0.05, plus: 0.05 }),
       count(bands, "bands", null),
       amount(ppm, "ppm", undefined),
+      choice(code, "code", core.BAND_CODES, "resistor"),
+      rating(volts, "volts", "volt", null),
+      rating(failures, "failures", "ratio", null),
+      text(characteristic, null),
     ],
-    (ohms, tolerance, bands, ppmPerKelvin) =>
-      core
-        .encodeBands({ ohms, tolerance, ppmPerKelvin }, bands)
-        .filter((colour) => colour !== "none")
-        .join(" "),
+    (value, tolerance, bands, ppmPerKelvin, code, volts, failures, characteristic) => {
+      const part = { value, tolerance, ppmPerKelvin, volts, failures, characteristic };
+      if (code !== "resistor") return inWords(core.encodeCode(part, code));
+      return inWords(core.encodeBands({ ohms: value, tolerance, ppmPerKelvin }, bands));
+    },
   );
+}
+
+/** Colours as text; bands that are not there are left out at the end, and named elsewhere. */
+function inWords(colours: readonly core.Colour[]): string {
+  return colours.join(" ").replace(/( none)+$/, "");
 }

@@ -27,6 +27,11 @@ function answer(example: string): { found: unknown[][]; gives: unknown[][] } {
 
 test.each([
   // formula with its answer, why
+  [
+    'LUG.BAND_ENCODE("0.022 uF", 20%, , , "moulded paper", 400) -> "red red orange black yellow"',
+    "moulded paper with its volts",
+  ],
+  ['LUG.BAND_ENCODE("25 pF", 5%, , , "mica, three dots") -> #N/A', "three dots say 20 % only"],
   ['LUG.DERATE(0.35, "NAVSEA SD-18", , "film resistor") -> {1, 0.636364}', "a named policy"],
   [
     'LUG.DERATE("350 V", "NAVSEA SD-18", "film volts", "film") -> {1000, 636.364}',

@@ -22,20 +22,9 @@ export function encodeBands(
   if (bands !== 4 && bands !== 5 && bands !== 6) {
     throw new PartsError("out-of-range", `${bands} bands`, "Ask for 4, 5 or 6 bands; 20 % in 4 leaves the fourth out.");
   }
-  const figures = bands === 4 ? 2 : 3;
-  const written = resistor.ohms.toExponential(12);
-  const whole = Math.round(Number(written.slice(0, written.indexOf("e"))) * 10 ** (figures - 1) * 1e6) / 1e6;
-  const power = Number(written.slice(written.indexOf("e") + 1)) - (figures - 1);
-  if (!Number.isInteger(whole) || !(resistor.ohms > 0)) {
-    throw new PartsError("nothing-fits", `${resistor.ohms} ohms`, `${bands} bands write ${figures} figures.`);
-  }
-  const colours = [...String(whole)].map((figure) => COLOURS[Number(figure)]!);
-  const { minus, plus } = resistor.tolerance;
-  const tolerance = colourFor(
-    (ratio) => same(ratio.minus, minus) && same(ratio.plus, plus),
-    RESISTOR_TOLERANCES,
-    "tolerance",
-  );
+  const { figures, power } = figuresAndPower(resistor.ohms, bands === 4 ? 2 : 3, "ohms");
+  const colours = figures.map((figure) => COLOURS[figure]!);
+  const tolerance = colourFor(isSameTolerance(resistor.tolerance), RESISTOR_TOLERANCES, "tolerance");
   const all = [...colours, colourFor((each) => each === power, MULTIPLIER_POWERS, "multiplier"), tolerance];
   if (bands < 6) return all;
   return [...all, colourFor((each) => each === resistor.ppmPerKelvin, RESISTOR_PPM, "temperature coefficient")];
@@ -48,11 +37,32 @@ function encodeInFewest(resistor: Parameters<typeof encodeBands>[0]): readonly C
   return encodeBands(resistor, Math.abs(twoFigures - resistor.ohms) <= resistor.ohms * 1e-9 ? 4 : 5);
 }
 
-const same = (a: number, b: number) => Math.abs(a - b) < 1e-9;
+/**
+ * The figures of a value, so many, and the power of ten they are multiplied by.
+ *
+ * @throws PartsError "nothing-fits" when the value has more figures, or is not above 0
+ * @example figuresAndPower(47_000, 2, "ohms") // { figures: [4, 7], power: 3 }
+ */
+export function figuresAndPower(
+  value: number,
+  count: number,
+  unit: string,
+): { readonly figures: readonly number[]; readonly power: number } {
+  const written = value.toExponential(12);
+  const whole = Math.round(Number(written.slice(0, written.indexOf("e"))) * 10 ** (count - 1) * 1e6) / 1e6;
+  if (!Number.isInteger(whole) || !(value > 0))
+    throw new PartsError("nothing-fits", `${value} ${unit}`, `So many bands write ${count} figures.`);
+  const power = Number(written.slice(written.indexOf("e") + 1)) - (count - 1);
+  return { figures: [...String(whole)].map(Number), power };
+}
 
-function colourFor<T>(fits: (meaning: T) => boolean, table: ColourTable<T>, band: string): Colour {
-  const found = Object.entries(table).find(([, meaning]) => fits(meaning as T));
-  if (!found)
-    throw new PartsError("nothing-fits", `this ${band}`, `Colours there are ${Object.keys(table).join(", ")}.`);
-  return found[0] as Colour;
+/** Whether a colour's tolerance is this one. */
+export function isSameTolerance({ minus, plus }: Tolerance): (each: Tolerance) => boolean {
+  return (each) => Math.abs(each.minus - minus) < 1e-9 && Math.abs(each.plus - plus) < 1e-9;
+}
+
+/** The first colour of a table whose meaning fits. @throws PartsError "nothing-fits" when none does */
+export function colourFor<T>(fits: (meaning: T) => boolean, table: ColourTable<T>, band: string): Colour {
+  for (const colour in table) if (fits(table[colour as Colour] as T)) return colour as Colour;
+  throw new PartsError("nothing-fits", `this ${band}`, `Colours there are ${Object.keys(table).join(", ")}.`);
 }

@@ -31,9 +31,9 @@ describe("the bands of a resistor", () => {
   });
 
   test.each<[number, string, 4 | 5, string]>([
-    [2_260, "1 %", 4, "4 bands write 2 figures"],
-    [1_234.5, "1 %", 5, "5 bands write 3 figures"],
-    [-5, "1 %", 5, "5 bands write 3 figures"],
+    [2_260, "1 %", 4, "So many bands write 2 figures"],
+    [1_234.5, "1 %", 5, "So many bands write 3 figures"],
+    [-5, "1 %", 5, "So many bands write 3 figures"],
     [47_000, "7 %", 4, "Colours there are"],
     [1e13, "5 %", 4, "Colours there are"],
   ])("%d ohms %s do not go into %d bands: %s", (ohms, tolerance, bands, text) => {

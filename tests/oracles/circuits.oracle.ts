@@ -7,6 +7,7 @@ import {
   sharesOf,
   stringShare,
   voltsAfter,
+  warmupPeak,
 } from "../../src/core/index.js";
 import { hasNgspice, simulate } from "./ngspice.js";
 
@@ -98,6 +99,12 @@ describe.skipIf(!hasNgspice)("the ripple on a first filter capacitor, against th
     expect(high).toBeGreaterThan(0);
     expect(high).toBeLessThan(supply.mostHigh);
     near(estimate.meanVolts, mean, 0.03);
+  });
+
+  test("while no tube draws current the capacitor rises to the peak we say, as far as the rectifier lets it", () => {
+    const [supply] = supplies;
+    const windingVolts = supply!.peakVolts / Math.SQRT2;
+    near(filter({ ...supply!, ohms: 100e6 }).top, warmupPeak({ windingVolts, lineVolts: 117, designVolts: 117 }), 0.01);
   });
 
   /** Highest, lowest and mean volts of the settled filter; the rectifier is nearly without drop, the winding is not. */

@@ -1,17 +1,17 @@
 import {
-  alternativesTo,
+  type Alternative,
   type Basket,
   type Bill,
   billsOf,
   type Differences,
-  dearerChoices,
   differencesOf,
   type Infeasible,
   moneyText,
   type Plan,
+  type PlanReasons,
+  planReasons,
   type Served,
   type VendorReason,
-  vendorReasons,
 } from "../core/index.js";
 import { isPlan } from "./order.js";
 
@@ -21,6 +21,9 @@ export type PlanService = (
   onBetter: (plan: Plan) => void,
   signal?: AbortSignal,
 ) => Promise<Plan | Infeasible>;
+
+/** Says why a plan is as it is. */
+export type ReasonService = (basket: Basket, plan: Plan) => Promise<PlanReasons>;
 
 /** A plan with what it rests on: its basket, each vendor's bill, and what it saves, in sentences. */
 export type Planned = {
@@ -36,35 +39,30 @@ export type Planned = {
 /**
  * The cheapest plan for a basket, with its bills and what it saves against buying each line where it is cheapest.
  *
- * @param onBetter Hears of each better plan on the way.
+ * @param onBetter Hears of each better plan on the way, without its reasons.
+ * @param reasons Where the reasons are worked out: here, or on a page in another thread.
  */
 export async function planBasket(
   basket: Basket,
   plan: PlanService,
   onBetter: (planned: Planned) => void = () => {},
   signal?: AbortSignal,
+  reasons: ReasonService = async (...of) => planReasons(...of),
 ): Promise<Planned> {
   const found = await plan(basket, (better) => onBetter(plannedOf(basket, better)), signal);
   const planned = plannedOf(basket, found);
-  return isPlan(found)
-    ? { ...planned, reasons: vendorReasons(basket, found), dearer: dearerChoices(basket, found) }
-    : planned;
+  if (!isPlan(found)) return planned;
+  const { vendors, dearer, alternatives } = await reasons(basket, found);
+  return { ...planned, reasons: vendors, dearer, savings: savingsOf(basket, found, alternatives) };
 }
 
 function plannedOf(basket: Basket, plan: Plan | Infeasible): Planned {
-  if (!isPlan(plan)) return { basket, plan, bills: [], savings: [], reasons: [], dearer: [] };
-  return {
-    basket,
-    plan,
-    bills: billsOf(basket, plan.orders),
-    savings: savingsOf(basket, plan),
-    reasons: [],
-    dearer: [],
-  };
+  const bills = isPlan(plan) ? billsOf(basket, plan.orders) : [];
+  return { basket, plan, bills, savings: [], reasons: [], dearer: [] };
 }
 
-function savingsOf(basket: Basket, plan: Plan): readonly string[] {
-  return alternativesTo(basket).flatMap(({ what, cost }) => {
+function savingsOf(basket: Basket, plan: Plan, alternatives: readonly Alternative[]): readonly string[] {
+  return alternatives.flatMap(({ what, cost }) => {
     if (cost === null || cost <= plan.cost + 0.005) return [];
     return [
       `${what[0]!.toUpperCase()}${what.slice(1)}: ${moneyText(cost, basket.currency)}, ${moneyText(cost - plan.cost, basket.currency)} more.`,

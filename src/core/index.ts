@@ -94,6 +94,7 @@ export { moneyText } from "./order/moneyText.js";
 export * from "./order/orderQuantity.js";
 export * from "./order/papers.js";
 export { planOf } from "./order/planOf.js";
+export * from "./order/planReasons.js";
 export { readBasket } from "./order/readBasket.js";
 export * from "./order/reasons.js";
 export { sheetNames } from "./order/sheetNames.js";

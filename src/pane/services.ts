@@ -1,5 +1,5 @@
 import type { LongLists } from "../commands/longLists.js";
-import type { PlanService } from "../commands/planBasket.js";
+import type { PlanService, ReasonService } from "../commands/planBasket.js";
 import type { ReadFile } from "../commands/previewList.js";
 import type { ListedFunction } from "./functionListing.js";
 
@@ -15,6 +15,8 @@ export type Services = {
   readonly lists: LongLists;
   /** Finds the cheapest plan; away from the page's own thread. */
   readonly plan: PlanService;
+  /** Says why a plan is as it is; away from the page's own thread. */
+  readonly planReasons: ReasonService;
   /** The page's own: Excel opens and saves by itself. */
   readonly openWorkbook: ((file: File) => Promise<void>) | null;
   readonly saveWorkbook: (() => Promise<void>) | null;

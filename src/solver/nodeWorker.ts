@@ -1,5 +1,5 @@
 import { parentPort, Worker, workerData } from "node:worker_threads";
-import { type PlanNews, type PlanRequest, type PlanWorker, servePlan } from "./planInWorker.js";
+import { type PlanNews, type PlanRequest, type PlanWorker, type ReasonsRequest, servePlan } from "./planInWorker.js";
 
 /** A worker thread of Node does not take over tsx from its parent, so it asks for it before it loads this file. */
 const WITH_TSX = `import("tsx/esm/api").then(({ register }) => (register(), import(${JSON.stringify(import.meta.url)})))`;
@@ -18,4 +18,6 @@ export function openNodeWorker(): PlanWorker {
 }
 
 if (workerData === TASK)
-  parentPort!.on("message", (request: PlanRequest) => servePlan(request, (news) => parentPort!.postMessage(news)));
+  parentPort!.on("message", (request: PlanRequest | ReasonsRequest) =>
+    servePlan(request, (news) => parentPort!.postMessage(news)),
+  );

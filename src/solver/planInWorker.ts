@@ -1,24 +1,39 @@
-import type { Basket, Infeasible, Plan } from "../core/index.js";
+import { type Basket, type Infeasible, type Plan, type PlanReasons, planReasons } from "../core/index.js";
 import { bestPlan } from "./bestPlan.js";
 
 /** What the worker is asked. */
 export type PlanRequest = { readonly basket: Basket; readonly seconds: number; readonly wasm?: string };
 
-/** What the worker tells: each better plan, and the answer at the end. */
+/** The other thing it may be asked: why a plan is as it is. */
+export type ReasonsRequest = { readonly basket: Basket; readonly why: Plan };
+
+/** What the worker tells: each better plan, and the answer at the end; or the reasons it was asked for. */
 export type PlanNews =
   | { readonly better: Plan; readonly answer?: undefined }
-  | { readonly answer: Plan | Infeasible; readonly better?: undefined };
+  | { readonly answer: Plan | Infeasible; readonly better?: undefined }
+  | { readonly reasons: PlanReasons; readonly answer?: undefined; readonly better?: undefined };
 
 /** A worker as this side sees it, on a page and in Node alike. */
 export type PlanWorker = {
-  readonly send: (request: PlanRequest) => void;
+  readonly send: (request: PlanRequest | ReasonsRequest) => void;
   readonly listen: (hear: (news: PlanNews) => void, fail: (error: unknown) => void) => void;
   readonly end: () => void;
 };
 
-/** The worker's side: looks for the best plan and posts what it finds. */
-export async function servePlan({ basket, ...options }: PlanRequest, post: (news: PlanNews) => void): Promise<void> {
+/** The worker's side: looks for the best plan and posts what it finds, or says why a plan is as it is. */
+export async function servePlan(request: PlanRequest | ReasonsRequest, post: (news: PlanNews) => void): Promise<void> {
+  if ("why" in request) return post({ reasons: planReasons(request.basket, request.why) });
+  const { basket, ...options } = request;
   post({ answer: await bestPlan(basket, { ...options, onBetter: (better) => post({ better }) }) });
+}
+
+/** Why a plan is as it is, worked out in a worker. @throws What the worker failed with. */
+export function reasonsInWorker(worker: PlanWorker, request: ReasonsRequest): Promise<PlanReasons> {
+  const reasons = new Promise<PlanReasons>((resolve, reject) => {
+    worker.listen((news) => "reasons" in news && resolve(news.reasons), reject);
+    worker.send(request);
+  });
+  return reasons.finally(worker.end);
 }
 
 /** Who hears of better plans, and what cancels: the last plan is kept. */
@@ -51,6 +66,7 @@ export function planInWorker(
     worker.listen(
       (news) => {
         if (news.answer) return finish(() => resolve(news.answer));
+        if (!news.better) return;
         last = news.better;
         listening.onBetter?.(last);
       },

@@ -40,7 +40,7 @@ export function OrderScreen({ go }: ScreenProps) {
     const stop = new AbortController();
     setSearch(stop);
     try {
-      const found = await planBasket(basket, services.plan, setPlanned, stop.signal);
+      const found = await planBasket(basket, services.plan, setPlanned, stop.signal, services.planReasons);
       setPlanned(found);
       setInForce((before) => before ?? (isPlan(found.plan) ? found : null));
       say(null);

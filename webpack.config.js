@@ -39,7 +39,15 @@ const OCR = [
   "@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz",
 ];
 
+/** Typefaces that a PDF may leave to its reader, and decoders for its pictures, each with its licence. */
+const PDF = ["standard_fonts", "wasm"];
+
 const copied = [
+  ...PDF.map((folder) => ({
+    from: here("node_modules/pdfjs-dist", folder),
+    to: `pdf/${folder}`,
+    info: { minimized: true },
+  })),
   ...OCR.map((file) => ({ from: here("node_modules", file), to: "ocr/[name][ext]", info: { minimized: true } })),
   { from: here("src/start/icons/*.png"), to: "icons/[name][ext]" },
   {

@@ -1,4 +1,5 @@
 import {
+  type CorrectedCells,
   DOCUMENTS_SHEET,
   type DocumentReading,
   emptyRow,
@@ -17,7 +18,10 @@ import { formulasOfRow } from "./fill.js";
 import { targetOf } from "./openSheet.js";
 import { addProjects, missingSheets } from "./startBook.js";
 import { counted, nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows, writtenRow } from "./writeSheet.js";
+import { addRows, patchRows, type RowCells, writtenRow } from "./writeSheet.js";
+
+/** Cells of parts that a person has corrected, by the part's place in the reading. */
+export type Corrected = ReadonlyMap<number, CorrectedCells>;
 
 /** Where a list belongs: the set's short name and full name, and the document's name. */
 export type ListTarget = {
@@ -31,10 +35,17 @@ export type ListTarget = {
  * Writes a list that was understood to the sheets: its set, its document, its lines, and a row for each part with live formulas.
  *
  * A list read again finds its rows by document, section and designator: their ids, readings and typed cells stay.
+ *
+ * @param corrected What a person read otherwise on the page: these cells count as typed over.
  */
-export function bringInListStep(book: Book, reading: DocumentReading, target: ListTarget): Step {
+export function bringInListStep(
+  book: Book,
+  reading: DocumentReading,
+  target: ListTarget,
+  corrected: Corrected = new Map(),
+): Step {
   if (reading.parts.length === 0) return nothingToDo("No parts were understood");
-  const { known, fresh } = sorted(book, reading, target);
+  const { known, fresh } = sorted(book, reading, target, corrected);
   const changes = [
     ...missingSheets(book),
     ...addProjects(book, projectOf(book, target.short) ? [] : [newProject(target)]),
@@ -65,25 +76,34 @@ const newProject = ({ short, set, card = {} }: ListTarget) => ({
 });
 
 /** Parts that stand in the sheet already, as changes of their rows, and those that are new. */
-function sorted(book: Book, reading: DocumentReading, target: ListTarget) {
+function sorted(book: Book, reading: DocumentReading, target: ListTarget, corrected: Corrected) {
   const rules = rulesOf(book, target.short).rules;
   const standing = new Map((book.parts?.rows ?? []).map((row) => [samePart(row.values), row]));
-  const fresh: Part[] = [];
-  const patches = reading.parts.flatMap((part) => {
+  const fresh: Fresh[] = [];
+  const patches = reading.parts.flatMap((part, index) => {
+    const typed = emptied(corrected.get(index) ?? {});
     const row = rowOfPart({ ...part, document: target.document }, target.short, rules);
     const there = standing.get(samePart(row));
-    if (!there) fresh.push(part);
-    return there ? [{ at: there.at, cells: readAgain(there.values, row) }] : [];
+    if (!there) fresh.push({ part, typed });
+    return there ? [{ at: there.at, cells: { ...readAgain(there.values, row), ...typed } }] : [];
   });
   return { known: book.parts ? patchRows(book.parts, patches) : [], fresh };
 }
 
-function freshRows(book: Book, parts: readonly Part[], target: ListTarget): readonly Change[] {
-  if (parts.length === 0) return [];
+/** A part that has no row yet, and the cells that a person corrected. */
+type Fresh = { readonly part: Part; readonly typed: RowCells<typeof PARTS_SHEET> };
+
+const emptied = (cells: CorrectedCells): RowCells<typeof PARTS_SHEET> =>
+  Object.fromEntries(Object.entries(cells).map(([key, cell]) => [key, cell ?? ""]));
+
+function freshRows(book: Book, fresh: readonly Fresh[], target: ListTarget): readonly Change[] {
+  if (fresh.length === 0) return [];
+  const parts = fresh.map(({ part }) => part);
   const rules = rulesOf(book, target.short).rules;
   const place = targetOf(book.parts, PARTS_SHEET);
   const rows = withIds(book, parts, target.short).map((part, index) => ({
     ...writtenRow(PARTS_SHEET, rowOfPart({ ...part, document: target.document }, target.short, rules)),
+    ...fresh[index]!.typed,
     ...formulasOfRow(book, place, place.end + index),
   }));
   return addRows(book.parts, PARTS_SHEET, rows);

@@ -1,19 +1,29 @@
-import { type DocumentReading, type ListAnswers, PartsError, readDocument, type SourceLine } from "../core/index.js";
-import type { Source } from "../sources/source.js";
+import { type DocumentReading, type ListAnswers, PartsError, readDocument } from "../core/index.js";
+import type { PagePictures } from "../sources/pictures/pagePictures.js";
+import type { LinePlace, Source } from "../sources/source.js";
 
 /** Reads a file of any form as lines; in a page in a thread of its own. */
 export type ReadFile = (name: string, bytes: Uint8Array) => Promise<Source>;
+
+/** The pages of a file that was read as pictures; null for a file that has no look of its own. */
+export type ShowPages = (form: Source["form"], bytes: Uint8Array) => PagePictures | null;
+
+export type { LinePlace, PagePictures, Source };
+
+/** What of a source bears on how it is understood. */
+type PreviewSource = Pick<Source, "lines" | "doubtful">;
 
 /** Lines beyond this are no parts list: a factory list has a few thousand at most. */
 const MOST_LINES = 20_000;
 
 /**
- * The lines of a pasted text or of a file.
+ * A file or a pasted text as lines, with what stands where and which words are in doubt.
  *
  * @throws PartsError "not-a-list" for nothing at all, "unreadable" for what is no text, "too-much" for far too many lines.
  */
-export async function linesOf(read: ReadFile, name: string, bytes: Uint8Array): Promise<readonly SourceLine[]> {
-  const { lines } = await read(name, bytes);
+export async function listSource(read: ReadFile, name: string, bytes: Uint8Array): Promise<Source> {
+  const source = await read(name, bytes);
+  const { lines } = source;
   if (lines.length > MOST_LINES) {
     throw new PartsError(
       "too-much",
@@ -21,20 +31,20 @@ export async function linesOf(read: ReadFile, name: string, bytes: Uint8Array): 
       `A parts list of up to ${MOST_LINES} lines can be read; give it in parts.`,
     );
   }
-  return lines;
+  return source;
 }
 
-/** The lines of a pasted text. */
-export const linesOfText = (read: ReadFile, text: string): Promise<readonly SourceLine[]> =>
-  linesOf(read, "what you pasted", new TextEncoder().encode(text));
+/** A pasted text as lines. */
+export const pastedSource = (read: ReadFile, text: string): Promise<Source> =>
+  listSource(read, "what you pasted", new TextEncoder().encode(text));
 
 /**
  * How a list is understood, line by line, before anything is written.
  *
  * @throws PartsError "not-a-list" where no line is a part.
  */
-export function previewList(lines: readonly SourceLine[], answers: ListAnswers): DocumentReading {
-  const reading = readDocument(lines, answers);
+export function previewList({ lines, doubtful }: PreviewSource, answers: ListAnswers): DocumentReading {
+  const reading = readDocument(lines, { ...answers, doubtful });
   if (reading.parts.length === 0) {
     throw new PartsError(
       "not-a-list",

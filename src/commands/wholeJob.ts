@@ -7,7 +7,7 @@ import { matchStep } from "./match.js";
 import { bookBasket, isPlan, orderStep } from "./order.js";
 import { wantsOf } from "./orderBook.js";
 import type { PlanService } from "./planBasket.js";
-import { linesOf, previewList, type ReadFile } from "./previewList.js";
+import { listSource, previewList, type ReadFile } from "./previewList.js";
 import { readVendorList } from "./readVendorList.js";
 import { doStep, type Step } from "./step.js";
 
@@ -40,9 +40,9 @@ export async function wholeJob(host: Host, files: JobFiles, { read, plan }: JobS
     await doStep(host, step);
     done.push([step.name, ...step.notes].join(". "));
   };
-  const lines = await linesOf(read, files.list.name, files.list.bytes);
+  const source = await listSource(read, files.list.name, files.list.bytes);
   const answers = { capitalM: null, era: files.era, inForce: DEFAULTS_IN_FORCE };
-  await run(bringInListStep(await openBook(host), previewList(lines, answers), files.target));
+  await run(bringInListStep(await openBook(host), previewList(source, answers), files.target));
   for (const { vendor, file } of files.offers) {
     const book = await openBook(host);
     const { listDate } = files;

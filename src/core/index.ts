@@ -105,6 +105,7 @@ export * from "./part.js";
 export * from "./plan.js";
 export * from "./present/allSheets.js";
 export * from "./present/column.js";
+export * from "./present/correction.js";
 export * from "./present/driftPicture.js";
 export * from "./present/forWhom.js";
 export * from "./present/from.js";

@@ -1,6 +1,6 @@
 import type { LongLists } from "../commands/longLists.js";
 import type { PlanService, ReasonService } from "../commands/planBasket.js";
-import type { ReadFile } from "../commands/previewList.js";
+import type { ReadFile, ShowPages } from "../commands/previewList.js";
 import type { ListedFunction } from "./functionListing.js";
 
 /** What the pane needs beside a host, given by whoever starts it; what is missing is not offered. */
@@ -13,6 +13,8 @@ export type Services = {
   readonly read: ReadFile;
   /** Reads vendors' lists and keeps the long ones, away from the page's own thread. */
   readonly lists: LongLists;
+  /** The pages of a file as pictures. */
+  readonly pages: ShowPages;
   /** Finds the cheapest plan; away from the page's own thread. */
   readonly plan: PlanService;
   /** Says why a plan is as it is; away from the page's own thread. */

@@ -3,8 +3,18 @@ import type { SourceLine } from "../core/index.js";
 /** A page of a document or a sheet of a workbook, and the number of its first line. */
 export type SourcePage = { readonly name: string; readonly firstLine: number };
 
-/** Where a line stands on its page, as ratios of the page's height from its top: for showing the picture beside the reading. */
-export type LinePlace = { readonly line: number; readonly page: number; readonly top: number; readonly bottom: number };
+/**
+ * Where a line stands on its page (1-based): ratios of the page's height from its top, and of its width from its left edge.
+ * For showing the picture beside the reading.
+ */
+export type LinePlace = {
+  readonly line: number;
+  readonly page: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+};
 
 /** How sure the eye was of a word of a scanned line, 0..1. */
 export type DoubtfulWord = { readonly line: number; readonly word: string; readonly confidence: number };

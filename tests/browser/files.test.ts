@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, test } from "vitest";
 import { pdfBytes } from "../sources/pdfBytes.js";
 import { workbookBytes } from "../sources/workbookBytes.js";
+import { typedPage } from "./typedPage.js";
 import { closeBrowser, visit } from "./visit.js";
 
 afterAll(closeBrowser);
@@ -33,11 +34,7 @@ describe("a file is read on the page, in a thread of its own", () => {
 
   test("a scanned page", async () => {
     const { page, errors, strangers, picture, close } = await visit();
-    const sheet = await page.context().newPage();
-    await sheet.setViewportSize({ width: 1600, height: 700 });
-    const typed = LIST.map((line) => `<div>${line}</div>`).join("");
-    await sheet.setContent(`<body style="margin:150px;font:42px 'Open Sans';line-height:2">${typed}</body>`);
-    const buffer = await sheet.screenshot({ type: "png" });
+    const buffer = await typedPage(page.context(), LIST, { width: 1600, height: 700, margin: 150, leading: 2 });
     await page.bringToFront();
     await page.getByRole("button", { name: /^List/ }).first().click();
     await page.getByLabel("Take a file").setInputFiles({ name: "page.png", mimeType: "image/png", buffer });

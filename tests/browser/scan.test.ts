@@ -1,11 +1,12 @@
 import { afterAll, describe, expect, test } from "vitest";
 import { readSource } from "../../src/sources/readSource.js";
+import { typedPage } from "./typedPage.js";
 import { closeBrowser, visit } from "./visit.js";
 
 afterAll(closeBrowser);
 
-/** A typed page at 300 dots per inch: 10 point type is 42 dots high. */
-const PAGE_WIDTH = 2480;
+/** An A4 page at 300 dots per inch. */
+const A4 = { width: 2480, height: 3508, margin: 200, leading: 1.6 };
 const VALUES = ["470K", "1.2 meg", "2200", "47K", ".05 mfd", "250 mmf", "33K", "10 meg", "6800", "100K"];
 const WATTS = ["1/2W", "1W", "2W", "1/2W", "600V", "500V", "1W", "1/2W", "10W", "2W"];
 const LINES = Array.from({ length: 42 }, (_, i) => {
@@ -14,13 +15,9 @@ const LINES = Array.from({ length: 42 }, (_, i) => {
   return `${part}, ${value} ${watts} 10%`;
 });
 
-async function typedPage(): Promise<Uint8Array> {
+async function cleanPage(): Promise<Uint8Array> {
   const { page, close } = await visit();
-  const sheet = await page.context().newPage();
-  await sheet.setViewportSize({ width: PAGE_WIDTH, height: 3508 });
-  const lines = LINES.map((line) => `<div>${line}</div>`).join("");
-  await sheet.setContent(`<body style="margin:200px;font:42px 'Open Sans';line-height:1.6">${lines}</body>`);
-  const picture = await sheet.screenshot({ type: "png" });
+  const picture = await typedPage(page.context(), LINES, A4);
   await close();
   return picture;
 }
@@ -41,7 +38,7 @@ function changes(a: string, b: string): number {
 describe("a scanned page", () => {
   test("is read with at most one wrong character in a hundred, and no watt figure is wrong in silence", async () => {
     const progress: number[] = [];
-    const { lines, doubtful, places } = await readSource("page.png", await typedPage(), {
+    const { lines, doubtful, places } = await readSource("page.png", await cleanPage(), {
       onProgress: (done) => progress.push(done),
     });
     const squeezed = (text: string) => text.toLowerCase().replace(/\s+/g, " ");

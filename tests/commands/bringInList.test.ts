@@ -3,6 +3,7 @@ import { openBook, valuesOf } from "../../src/commands/book.js";
 import { bringInListStep } from "../../src/commands/bringInList.js";
 import { fillStep, rowsToFill, takeBackStep, theirCells } from "../../src/commands/fill.js";
 import { doStep } from "../../src/commands/step.js";
+import { DEFAULTS_IN_FORCE, partOfRow } from "../../src/core/index.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import { Model } from "../../src/hosts/library.js";
 import { registerFromSources } from "../../src/start/cellFunctions.js";
@@ -65,6 +66,21 @@ describe("a list written to the sheets", () => {
     const rows = valuesOf((await openBook(host)).parts);
     expect(rows).toHaveLength(3);
     expect(rows[0]).toMatchObject({ id: "HL-1", watts: 2, reading: "112 k", printed: "R1 100K!" });
+  });
+
+  test("what a person corrected on the page is the person's, and stays when the list is read again", async () => {
+    const { host, book } = await written();
+    await doStep(host, bringInListStep(book, LIST, TARGET, new Map([[0, { watts: 1, unsure: null }]])));
+    await doStep(host, bringInListStep(await openBook(host), LIST, TARGET));
+    const [row] = valuesOf((await openBook(host)).parts);
+    expect(row).toMatchObject({ id: "HL-1", watts: 1 });
+    expect(partOfRow(row!, DEFAULTS_IN_FORCE.rules).watts).toMatchObject({ value: 1, from: "user" });
+    const fresh = embeddedWorkbook(new Model()).host;
+    const step = bringInListStep(await openBook(fresh), LIST, TARGET, new Map([[2, { volts: null, value: "0.5 µF" }]]));
+    await doStep(fresh, step);
+    const first = valuesOf((await openBook(fresh)).parts)[2]!;
+    expect(first).toMatchObject({ designator: "C1", value: "0.5 µF", volts: null });
+    expect(partOfRow(first, DEFAULTS_IN_FORCE.rules).value?.from).toBe("user");
   });
 
   test("a second set goes on below, with ids of its own", async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { openBook } from "../../src/commands/book.js";
 import { bringInListStep } from "../../src/commands/bringInList.js";
-import { linesOf, linesOfText, previewList } from "../../src/commands/previewList.js";
+import { listSource, pastedSource, previewList } from "../../src/commands/previewList.js";
 import { doStep } from "../../src/commands/step.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import { Model } from "../../src/hosts/library.js";
@@ -15,31 +15,31 @@ describe("what is no parts list", () => {
     ["nothing at all", "", /empty|blank/i],
     ["blank lines only", "\n  \n\n", /blank/i],
   ])("%s is said", async (_, text, words) => {
-    await expect(linesOfText(readSource, text)).rejects.toThrow(words);
+    await expect(pastedSource(readSource, text)).rejects.toThrow(words);
   });
 
   test("binary data is said, and nothing of it is run", async () => {
     const bytes = Uint8Array.from({ length: 4000 }, (_, i) => (i * 37) % 256);
-    await expect(linesOf(readSource, "photo.bin", bytes)).rejects.toThrow(/photo\.bin/);
+    await expect(listSource(readSource, "photo.bin", bytes)).rejects.toThrow(/photo\.bin/);
   });
 
   test("a hundred thousand lines are refused with how many can be read", async () => {
     const text = "R1 470K 1/2 W\n".repeat(100_000);
-    await expect(linesOfText(readSource, text)).rejects.toThrow(/100000 lines.*20000/);
+    await expect(pastedSource(readSource, text)).rejects.toThrow(/100000 lines.*20000/);
   });
 
   test("nothing but prose has no parts, and says what would have worked", async () => {
     const text = "Dear Sir,\nwe thank you for your letter and remain\nyours truly\n";
-    const lines = await linesOfText(readSource, text);
-    expect(() => previewList(lines, ANSWERS)).toThrow(/R7 {2}470K/);
+    const source = await pastedSource(readSource, text);
+    expect(() => previewList(source, ANSWERS)).toThrow(/R7 {2}470K/);
   });
 });
 
 describe("texts that look like formulas", () => {
   test.each(["=1+41", "+1", "@SUM(1)", "=cmd|' /C calc'!A0", "-2"])("%s lands in its cell as text", async (nasty) => {
     const { host } = embeddedWorkbook(new Model());
-    const lines = await linesOfText(readSource, `PARTS LIST\nR1  470K  1/2 W\n${nasty}\n`);
-    await doStep(host, bringInListStep(await openBook(host), previewList(lines, ANSWERS), TARGET));
+    const source = await pastedSource(readSource, `PARTS LIST\nR1  470K  1/2 W\n${nasty}\n`);
+    await doStep(host, bringInListStep(await openBook(host), previewList(source, ANSWERS), TARGET));
     const cells = (await host.read("Lines"))!.rows.flat();
     expect(cells.filter(({ formula }) => formula !== null)).toEqual([]);
     expect(cells.some(({ value }) => value === nasty)).toBe(true);

@@ -20,8 +20,10 @@ describe("a PDF's text layer becomes lines", () => {
       [3, "C1 .05 mfd"],
     ]);
     expect(pages.map((page) => page.firstLine)).toEqual([1, 3]);
-    // Letter paper is 792 points high: a baseline at 700 stands 92 points from the top.
-    expect(places[0]?.bottom).toBeCloseTo(92 / 792, 3);
+    // Letter paper is 612 by 792 points: a baseline at 700 stands 92 points from the top, and 10 point letters hang 2.5 below it.
+    expect(places[0]?.bottom).toBeCloseTo(94.5 / 792, 3);
+    expect(places[0]?.top).toBeCloseTo(82 / 792, 3);
+    expect(places[0]?.left).toBeCloseTo(50 / 612, 3);
   });
 
   test("columns stand where they stood on the page", async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { readSource } from "../../src/sources/readSource.js";
 import { doubtsOf } from "../../src/sources/scan/doubts.js";
-import { pictureHeight } from "../../src/sources/scan/pictureHeight.js";
+import { pictureSize } from "../../src/sources/scan/pictureSize.js";
 import { type ScannedLine, scannedText } from "../../src/sources/scan/scannedText.js";
 
 /** A line of words at these places, each letter ten dots wide, all read for certain. */
@@ -64,10 +64,10 @@ describe("pictures", () => {
   const jpeg = Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 4, 0, 0, 0xff, 0xc0, 0, 11, 8, 1, 44, 2, 0, 1, 0, 0, 0);
 
   test.each([
-    ["PNG", png, 513],
-    ["JPEG", jpeg, 300],
+    ["PNG", png, { width: 256, height: 513 }],
+    ["JPEG", jpeg, { width: 512, height: 300 }],
     ["picture of another kind", Uint8Array.of(0x42, 0x4d, 0, 0), null],
-  ])("a %s says how high it is", (_, bytes, height) => expect(pictureHeight(bytes)).toBe(height));
+  ])("a %s says how large it is", (_, bytes, size) => expect(pictureSize(bytes)).toEqual(size));
 
   test("a damaged one says so and leaves nothing running", async () => {
     await expect(readSource("page.png", png)).rejects.toThrow(/damaged/);

@@ -3,7 +3,7 @@ import type { Host } from "../../hosts/host.js";
 import { bringInListStep, type ListTarget } from "../bringInList.js";
 import { bringInOffersStep } from "../bringInOffers.js";
 import { rateStep } from "../currencies.js";
-import { linesOf, previewList, type ReadFile } from "../previewList.js";
+import { listSource, previewList, type ReadFile } from "../previewList.js";
 import { readVendorList } from "../readVendorList.js";
 import type { Step } from "../step.js";
 import { together } from "../together.js";
@@ -49,8 +49,8 @@ export async function openSampleStep(host: Host, read: ReadFile, listDate: strin
   const bytes = (text: string) => new TextEncoder().encode(text);
   const lists = await Promise.all(
     LISTS.map(async ({ file, text, year, ...target }) => {
-      const lines = await linesOf(read, file, bytes(text));
-      return { target, reading: previewList(lines, { capitalM: null, era: year, inForce: DEFAULTS_IN_FORCE }) };
+      const source = await listSource(read, file, bytes(text));
+      return { target, reading: previewList(source, { capitalM: null, era: year, inForce: DEFAULTS_IN_FORCE }) };
     }),
   );
   const vendors = await Promise.all(

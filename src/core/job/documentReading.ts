@@ -4,6 +4,7 @@ import { type ListReading, readList } from "../read/readList.js";
 import type { SourceLine } from "../read/sourceLine.js";
 import type { RulesInForce } from "../rule.js";
 import { splitPart } from "../split/splitPart.js";
+import { type Doubt, withDoubts } from "./doubts.js";
 
 /** What became of one line of a document: the designators of its parts, a heading or note, or unclear with the reason. */
 export type LineReading = {
@@ -27,11 +28,15 @@ export type DocumentReading = {
   readonly capitalM: "thousand" | "million" | null;
 };
 
-/** What bears on how a list is understood: what M means, the year of the set, the rules that name types and uses. */
+/**
+ * What bears on how a list is understood: what M means, the year of the set, the rules that name types and uses, and
+ * which words of a scan are in doubt.
+ */
 export type ListAnswers = {
   readonly capitalM: "thousand" | "million" | null;
   readonly era: number | null;
   readonly inForce: RulesInForce;
+  readonly doubtful?: readonly Doubt[];
 };
 
 /**
@@ -41,7 +46,7 @@ export type ListAnswers = {
  */
 export function readDocument(lines: readonly SourceLine[], answers: ListAnswers): DocumentReading {
   const reading = readList(lines, answers.capitalM ? { capitalM: answers.capitalM } : {});
-  const own = reading.parts.flatMap((listed) =>
+  const own = withDoubts(reading.parts, answers.doubtful ?? []).flatMap((listed) =>
     splitPart(listed).map((split) => ({ split, line: listed.lines[0] ?? 0 })),
   );
   const parts = own.map(({ split }) =>

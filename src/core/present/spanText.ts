@@ -8,6 +8,12 @@ export function writeValueOrSpan(value: number | null, span: Span | null, kind: 
   return span === null ? null : `${writeValue(span.min, kind)} to ${writeValue(span.max, kind)}`;
 }
 
+/** "3 to 30 mmf": a unit printed once holds for both ends. */
+function withUnit(first: string, second: string): readonly [string, string] {
+  const unit = /[^\d.,/\s].*$/.exec(second)?.[0] ?? "";
+  return [/\d$/.test(first) ? `${first} ${unit}`.trim() : first, second];
+}
+
 /**
  * Such a cell read back.
  *
@@ -16,7 +22,7 @@ export function writeValueOrSpan(value: number | null, span: Span | null, kind: 
 export function readValueOrSpan(cell: string | null, kind: Kind): { value: number | null; span: Span | null } {
   if (cell === null) return { value: null, span: null };
   const ends = cell.split(/\s+to\s+/);
-  const [first, second] = ends.map((text) => readValue(text, { kind }).value);
   if (ends.length !== 2) return { value: readValue(cell, { kind }).value, span: null };
+  const [first, second] = withUnit(ends[0]!, ends[1]!).map((text) => readValue(text, { kind }).value);
   return { value: null, span: { min: Math.min(first!, second!), max: Math.max(first!, second!) } };
 }

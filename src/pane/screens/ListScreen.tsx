@@ -1,15 +1,15 @@
 import { Button, Field, Input, Radio, RadioGroup, Textarea } from "@fluentui/react-components";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { rulesOf, valuesOf } from "../../commands/book.js";
-import { bringInListStep } from "../../commands/bringInList.js";
+import { bringInListStep, type Corrected } from "../../commands/bringInList.js";
 import { listsOf } from "../../commands/joinParts.js";
-import { linesOf, linesOfText, previewList } from "../../commands/previewList.js";
-import { type DocumentReading, PARTS_SHEET, type SourceLine } from "../../core/index.js";
+import { listSource, pastedSource, previewList, type Source } from "../../commands/previewList.js";
+import { type CorrectedCells, type DocumentReading, PARTS_SHEET } from "../../core/index.js";
 import { textOf, useBench } from "../bench.js";
-import { ListPreview } from "../card/ListPreview.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
+import { SideBySide } from "../preview/SideBySide.js";
 import type { ScreenProps } from "../screens.js";
 import { setInHand } from "../useSet.js";
 
@@ -18,26 +18,25 @@ type M = "thousand" | "million" | null;
 /** Paste or drop a list, see line by line how it was understood, write it to the sheet. */
 export function ListScreen({ go }: ScreenProps) {
   const { book, host, say, services } = useBench();
-  const [lines, setLines] = useState<readonly SourceLine[] | null>(null);
+  const [taken, setTaken] = useState<Taken | null>(null);
   const [text, setText] = useState("");
   const [isOver, setOver] = useState(false);
-  const take = async (from: () => Promise<readonly SourceLine[]>) => {
+  const take = async (file: File | null, from: () => Promise<Source>) => {
     try {
-      setLines(await from());
+      setTaken({ source: await from(), file });
       say(null);
     } catch (error) {
-      setLines(null);
+      setTaken(null);
       say({ kind: "problem", text: textOf(error) });
     }
   };
   const takeFile = (file: File) =>
-    void take(async () => linesOf(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
+    void take(file, async () => listSource(services.read, file.name, new Uint8Array(await file.arrayBuffer())));
   const showParts = async (isSecond: boolean) => {
     await host.select({ sheet: book.parts?.name ?? PARTS_SHEET.name, row: book.parts?.end ?? 1, column: 1 });
     go(isSecond ? "pairs" : "parts");
   };
-  if (lines)
-    return <Understood lines={lines} back={() => setLines(null)} done={(isSecond) => void showParts(isSecond)} />;
+  if (taken) return <Understood {...taken} back={() => setTaken(null)} done={(isSecond) => void showParts(isSecond)} />;
   return (
     <Stack title="Bring in a parts list">
       <Field
@@ -64,7 +63,7 @@ export function ListScreen({ go }: ScreenProps) {
         />
       </Field>
       <Row>
-        <Button appearance="primary" onClick={() => void take(() => linesOfText(services.read, text))}>
+        <Button appearance="primary" onClick={() => void take(null, () => pastedSource(services.read, text))}>
           See how it is understood
         </Button>
         <PickFile label="Take a file" accept=".txt,.csv,.tsv,.md,.xlsx,.pdf,image/*" onFile={takeFile} />
@@ -73,7 +72,10 @@ export function ListScreen({ go }: ScreenProps) {
   );
 }
 
-function Understood(props: { lines: readonly SourceLine[]; back: () => void; done: (isSecond: boolean) => void }) {
+/** A list as it was given: its lines, and the file that can be shown beside them. */
+type Taken = { readonly source: Source; readonly file: File | null };
+
+function Understood(props: Taken & { back: () => void; done: (isSecond: boolean) => void }) {
   const bench = useBench();
   const set = setInHand(bench);
   const [capitalM, setM] = useState<M>(null);
@@ -81,8 +83,17 @@ function Understood(props: { lines: readonly SourceLine[]; back: () => void; don
   const [name, setName] = useState(set?.name ?? "");
   const [document, setDocument] = useState(set ? "" : "factory list");
   const [year, setYear] = useState(set?.era ?? "");
-  const inForce = rulesOf(bench.book, short);
-  const found = understood(() => previewList(props.lines, { capitalM, era: Number(year) || null, inForce }));
+  const { source } = props;
+  const found = useMemo(
+    () =>
+      understood(() =>
+        previewList(source, { capitalM, era: Number(year) || null, inForce: rulesOf(bench.book, short) }),
+      ),
+    [source, capitalM, year, bench.book, short],
+  );
+  const [corrected, setCorrected] = useState<Corrected>(new Map());
+  const correct = (index: number, cells: CorrectedCells) =>
+    setCorrected((known) => new Map(known).set(index, { ...known.get(index), ...cells }));
   const isNamed = short.trim() !== "" && name.trim() !== "" && document.trim() !== "";
   const isSecond = listsOf(bench.book, short).some((each) => each !== document);
   const known = valuesOf(bench.book.projects).some((each) => each.short === short);
@@ -117,18 +128,18 @@ function Understood(props: { lines: readonly SourceLine[]; back: () => void; don
           {isNamed ? (
             <StepButton
               appearance="primary"
-              step={bringInListStep(bench.book, found.reading, {
-                short,
-                set: name || short,
-                document,
-                card: { era: year },
-              })}
+              step={bringInListStep(
+                bench.book,
+                found.reading,
+                { short, set: name || short, document, card: { era: year } },
+                corrected,
+              )}
               then={() => props.done(isSecond)}
             />
           ) : (
             <Quiet>Name the set and the document, then {found.reading.parts.length} parts can be written.</Quiet>
           )}
-          <ListPreview reading={found.reading} />
+          <SideBySide {...props} reading={found.reading} corrected={corrected} correct={correct} />
         </>
       )}
     </Stack>

@@ -8,7 +8,13 @@ export type PageText = {
 };
 
 /** A line of a page as typed on a grid of characters, and where it stands. */
-export type PageLine = { readonly text: string; readonly y: number; readonly height: number };
+export type PageLine = {
+  readonly text: string;
+  readonly y: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+};
 
 const SAME_LINE = 0.45;
 const LEAST_GAP = 0.25;
@@ -28,6 +34,8 @@ export function pageLines(pieces: readonly PageText[]): PageLine[] {
     text: typed(row, left, pitch),
     y: row[0]!.y,
     height: Math.max(...row.map((piece) => piece.height)),
+    left: row[0]!.x,
+    right: row.at(-1)!.x + row.at(-1)!.width,
   }));
 }
 

@@ -1,7 +1,7 @@
 import type { TextItem } from "pdfjs-dist/types/src/display/api.js";
 import { PartsError, type SourceLine } from "../../core/index.js";
 import type { LinePlace, ReadOptions, Source, SourcePage } from "../source.js";
-import { type PageText, pageLines } from "./pageLines.js";
+import { type PageLine, type PageText, pageLines } from "./pageLines.js";
 
 const MOST_PAGES = 500;
 
@@ -25,13 +25,12 @@ export async function readPdf(bytes: Uint8Array, name: string, options: ReadOpti
       options.signal?.throwIfAborted();
       options.onProgress?.((number - 1) / document.numPages, `page ${number} of ${document.numPages}`);
       const page = await document.getPage(number);
-      const { height } = page.getViewport({ scale: 1 });
+      const { height, width } = page.getViewport({ scale: 1 });
       const { items } = await page.getTextContent();
       pages.push({ name: `page ${number}`, firstLine: lines.length + 1 });
       for (const line of pageLines(items.filter((item) => "str" in item).map(pieceOf))) {
         lines.push({ number: lines.length + 1, text: line.text, cells: null });
-        const bottom = 1 - line.y / height;
-        places.push({ line: lines.length, page: number, top: bottom - line.height / height, bottom });
+        places.push(placeOf(line, lines.length, number, { width, height }));
       }
       page.cleanup();
     }
@@ -75,6 +74,16 @@ async function loadWorkerHere(): Promise<void> {
   } finally {
     if (isThread) delete here.window;
   }
+}
+
+/** The letters of a line reach about a quarter of their height below where it stands. */
+const BELOW = 0.25;
+
+function placeOf(line: PageLine, number: number, page: number, size: { width: number; height: number }): LinePlace {
+  const base = 1 - line.y / size.height;
+  const letters = line.height / size.height;
+  const [left, right] = [line.left / size.width, line.right / size.width];
+  return { line: number, page, top: base - letters, bottom: base + BELOW * letters, left, right };
 }
 
 function pieceOf(item: TextItem): PageText {

@@ -3,7 +3,7 @@ import { PartsError } from "../../core/index.js";
 import type { LinePlace, ReadOptions, Source } from "../source.js";
 import { doubtsOf } from "./doubts.js";
 import { ocrAssets } from "./ocrAssets.js";
-import { pictureHeight } from "./pictureHeight.js";
+import { type PictureSize, pictureSize } from "./pictureSize.js";
 import { scannedText } from "./scannedText.js";
 
 /** Seconds after which a reader that gives no sign is stopped: without WebAssembly it hangs in silence. */
@@ -22,16 +22,20 @@ export async function readScan(bytes: Uint8Array, name: string, options: ReadOpt
   const result = await recognised(bytes, name, options);
   const read = linesOf(result.data.blocks ?? []);
   if (read.length === 0) throw new PartsError("not-a-list", name, "No text could be made out in the picture.");
-  const height = pictureHeight(bytes) ?? Math.max(...read.map((line) => line.bbox.y1));
   const lines = read.map((line, i) => ({ number: i + 1, text: scannedText(line), cells: null }));
-  const places: LinePlace[] = read.map(({ bbox }, i) => ({
-    line: i + 1,
-    page: 1,
-    top: bbox.y0 / height,
-    bottom: bbox.y1 / height,
-  }));
+  const size = pictureSize(bytes);
+  const places = size ? read.map((line, i) => placeOf(line, i + 1, size)) : [];
   return { form: "scan", lines, pages: [{ name, firstLine: 1 }], places, doubtful: doubtsOf(read) };
 }
+
+const placeOf = ({ bbox }: Line, line: number, { width, height }: PictureSize): LinePlace => ({
+  line,
+  page: 1,
+  top: bbox.y0 / height,
+  bottom: bbox.y1 / height,
+  left: bbox.x0 / width,
+  right: bbox.x1 / width,
+});
 
 async function recognised(bytes: Uint8Array, name: string, options: ReadOptions): Promise<RecognizeResult> {
   let worker: Worker | null = null;

@@ -1,9 +1,7 @@
 import {
   DEFAULTS_IN_FORCE,
-  defaultRules,
   RULES_SHEET,
   type RulesRow,
-  rowOfRule,
   rulesInForce,
   SETTINGS_SHEET,
   type SettingsRow,
@@ -12,6 +10,15 @@ import { type Book, valuesOf } from "./book.js";
 import { type Effect, effectOf, isChange } from "./effects.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { patchRows, type RowCells } from "./writeSheet.js";
+
+/** Rules and Settings as rows. */
+export type RuleBook = { readonly rules: readonly RulesRow[]; readonly settings: readonly SettingsRow[] };
+
+/** Rules and Settings of the open workbook. */
+export const ruleBookOf = (book: Book): RuleBook => ({
+  rules: valuesOf(book.rules),
+  settings: valuesOf(book.settings),
+});
 
 /** A change of one row of Rules or Settings, by key. */
 export type RuleEdit =
@@ -23,9 +30,7 @@ export type RuleEdit =
     }
   | { readonly sheet: "settings"; readonly key: string; readonly setting: string };
 
-function edited(book: Book, edit: RuleEdit): { rules: readonly RulesRow[]; settings: readonly SettingsRow[] } {
-  const rules = valuesOf(book.rules);
-  const settings = valuesOf(book.settings);
+function edited({ rules, settings }: RuleBook, edit: RuleEdit): RuleBook {
   if (edit.sheet === "settings") {
     const changed = settings.map((row) => (row.key === edit.key ? { ...row, setting: edit.setting } : row));
     return { rules, settings: changed };
@@ -41,20 +46,25 @@ function edited(book: Book, edit: RuleEdit): { rules: readonly RulesRow[]; setti
 }
 
 /**
- * Which parts an edit changes, before it is written. A closed set keeps the rules it was closed with, and parts whose
- * answers are values keep those.
+ * Which parts change from one state of Rules and Settings to another. A closed set keeps the rules it was closed with, and
+ * parts whose answers are values keep those.
  */
-export function effectsOf(book: Book, edit: RuleEdit): readonly Effect[] {
-  const after = edited(book, edit);
+export function effectsBetween(book: Book, now: RuleBook, then: RuleBook): readonly Effect[] {
   const sets = valuesOf(book.projects).filter(({ state }) => state !== "closed");
   return sets.flatMap((set) => {
-    const now = rulesInForce(valuesOf(book.rules), valuesOf(book.settings), set, DEFAULTS_IN_FORCE);
-    const inForce = rulesInForce(after.rules, after.settings, set, DEFAULTS_IN_FORCE);
+    const inForce = rulesInForce(now.rules, now.settings, set, DEFAULTS_IN_FORCE);
+    const after = rulesInForce(then.rules, then.settings, set, DEFAULTS_IN_FORCE);
     const rows = (book.parts?.rows ?? []).filter(
       ({ values, formulas }) => values.project === set.short && formulas.rules !== undefined,
     );
-    return rows.map((row) => effectOf(row, now, { inForce })).filter(isChange);
+    return rows.map((row) => effectOf(row, inForce, { inForce: after })).filter(isChange);
   });
+}
+
+/** Which parts an edit changes, before it is written. */
+export function effectsOf(book: Book, edit: RuleEdit): readonly Effect[] {
+  const now = ruleBookOf(book);
+  return effectsBetween(book, now, edited(now, edit));
 }
 
 /** Writes an edit to Rules or Settings; its name says how many parts change. */
@@ -69,17 +79,4 @@ export function ruleEditStep(book: Book, edit: RuleEdit, effects: readonly Effec
   const row = book.rules?.rows.find(({ values }) => values.scope === edit.scope && values.id === edit.id);
   if (!book.rules || !row) return nothingToDo(`${RULES_SHEET.name} has no row ${edit.id}`);
   return { name, changes: patchRows(book.rules, [{ at: row.at, cells: edit.cells }]), ...nothing };
-}
-
-/** The edit that gives a row of Rules its default cells back; null where it has none of its own. */
-export function restoreEdit(row: RulesRow): RuleEdit | null {
-  const usual = defaultRules().find(({ scope, id }) => scope === row.scope && id === row.id);
-  if (!usual || row.scope === null || row.id === null) return null;
-  const cells = rowOfRule(usual);
-  const changed = (Object.keys(RULES_SHEET.columns) as (keyof RulesRow)[]).filter(
-    (key) => String(cells[key] ?? "") !== String(row[key] ?? ""),
-  );
-  if (changed.length === 0) return null;
-  const written = Object.fromEntries(changed.map((key) => [key, cells[key] ?? ""]));
-  return { sheet: "rules", scope: row.scope, id: row.id, cells: written as RowCells<typeof RULES_SHEET> };
 }

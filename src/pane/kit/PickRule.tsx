@@ -1,6 +1,5 @@
 import { Combobox, Field, Option } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Rule } from "../../core/index.js";
 
 /** What stands for "not known" among the choices; no rule has this name. */
 const OPEN = "don't know yet";
@@ -9,7 +8,7 @@ const OPEN = "don't know yet";
 export function PickRule(props: {
   label: string;
   hint?: string;
-  rules: readonly Rule[];
+  rules: readonly { readonly id: string; readonly label: string }[];
   value: string | null;
   onPick: (label: string) => void;
   /** Given where it may be left open. */

@@ -1,6 +1,6 @@
 import type { Book } from "./book.js";
 import { editSetStep } from "./editSet.js";
-import { nothingToDo, type Step } from "./step.js";
+import { doesSomething, nothingToDo, type Step } from "./step.js";
 import { valuesStep } from "./values.js";
 
 /** Closes a finished set: its formulas become values, its rules stay as they were, its card says closed. */
@@ -14,5 +14,6 @@ export function closeSetStep(book: Book, short: string): Step {
   );
   const rules = project.values.rules ?? "";
   const card = editSetStep(book, short, { state: "closed", rules });
-  return { ...values, name: `Close ${short}: ${values.name}`, changes: [...values.changes, ...card.changes] };
+  const name = doesSomething(values) ? `Close ${short}: ${values.name}` : `Close ${short}`;
+  return { ...values, name, changes: [...values.changes, ...card.changes] };
 }

@@ -25,6 +25,13 @@ export function unanswered(row: ViewRow<Parts>): PartsRow {
 
 const isEmpty = (row: ViewRow<Parts>, key: Key) => row.values[key] === null && row.formulas[key] === undefined;
 
+/** True for a worked-out cell that has no answer yet: not for one that was empty when it became a value. */
+const isOpen = (row: ViewRow<Parts>, key: keyof WorkedOut) => isEmpty(row, key) && !isOurs(row.values, key);
+
+/** True where a row has a live answer, or will have one, and lacks the rules it rests on. */
+const lacksRules = (row: ViewRow<Parts>) =>
+  isEmpty(row, "rules") && LIVE_KEYS.some((key) => row.formulas[key] !== undefined || isOpen(row, key));
+
 /** Whether a row of Parts stands for a part: it names a designator, or at least a value. */
 const isPart = (row: ViewRow<Parts>) => row.values.designator !== null || row.values.value !== null;
 
@@ -32,8 +39,7 @@ const isPart = (row: ViewRow<Parts>) => row.values.designator !== null || row.va
 export function rowsToFill(view: View<Parts>): readonly ViewRow<Parts>[] {
   const without = new Set(idsOf(view).keys());
   return view.rows.filter((row, index) => {
-    const isOpen = without.has(index) || LIVE_KEYS.some((key) => isEmpty(row, key)) || isEmpty(row, "rules");
-    return isPart(row) && isOpen;
+    return isPart(row) && (without.has(index) || LIVE_KEYS.some((key) => isOpen(row, key)) || lacksRules(row));
   });
 }
 
@@ -71,7 +77,7 @@ export function fillStep(book: Book): Step {
   const patches = rows.map((row) => {
     const cells = Object.entries(formulasOfRow(book, parts, row.at));
     const id = ids.get(parts.rows.indexOf(row));
-    const empty = cells.filter(([key]) => isEmpty(row, key as Key));
+    const empty = cells.filter(([key]) => (key === "rules" ? lacksRules(row) : isOpen(row, key as keyof WorkedOut)));
     return { at: row.at, cells: { ...Object.fromEntries(empty), ...(id ? { id } : {}) } as RowCells<Parts> };
   });
   const name = `Fill ${counted(rows.length, "row")}`;

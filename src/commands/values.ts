@@ -1,5 +1,7 @@
 import {
   headsOf,
+  isOurs,
+  NO_ANSWER,
   type Origin,
   originText,
   PARTS_SHEET,
@@ -12,7 +14,7 @@ import {
 } from "../core/index.js";
 import type { Written } from "../hosts/host.js";
 import type { Book } from "./book.js";
-import { formulasOfRow, isTheirs, unanswered } from "./fill.js";
+import { formulasOfRow, unanswered } from "./fill.js";
 import { LIVE_KEYS } from "./liveFormula.js";
 import type { View, ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
@@ -26,12 +28,10 @@ const HEADS = headsOf(PARTS_SHEET);
 /** Answers of ours as values, and in `from` what we wrote, so that a cell typed over later is still known as the user's. */
 function asValues(answers: Partial<PartsRow>, keys: readonly Key[], from: string | null): RowCells<Parts> {
   const cells = keys.map((key) => [key, (answers[key] ?? "") as Written] as const);
-  const origins = keys
-    .filter((key) => answers[key] != null)
-    .map((key): Origin => {
-      const text = originText(String(answers[key]));
-      return { head: PARTS_SHEET.columns[key].head, text, from: "default", at: "" };
-    });
+  const origins = keys.map((key): Origin => {
+    const text = originText(String(answers[key] ?? NO_ANSWER));
+    return { head: PARTS_SHEET.columns[key].head, text, from: "default", at: "" };
+  });
   return { ...Object.fromEntries(cells), from: writeFrom([...without(keys, from), ...origins]) };
 }
 
@@ -64,7 +64,7 @@ export function valuesStep(
 
 /** The answers of ours that stand as values in a row. */
 const valueKeys = (row: ViewRow<Parts>): readonly Key[] =>
-  LIVE_KEYS.filter((key) => row.formulas[key] === undefined && row.values[key] !== null && !isTheirs(row, key));
+  LIVE_KEYS.filter((key) => row.formulas[key] === undefined && isOurs(row.values, key));
 
 /** Puts live formulas back where values of ours stand; what the user typed over stays. */
 export function liveStep(book: Book, rows: readonly ViewRow<Parts>[]): Step {
@@ -72,7 +72,7 @@ export function liveStep(book: Book, rows: readonly ViewRow<Parts>[]): Step {
   const turned = rows.filter((row) => valueKeys(row).length > 0);
   if (!parts || turned.length === 0) return nothingToDo("Nothing here stands as a value of ours");
   const patches = turned.map((row) => {
-    const keys = LIVE_KEYS.filter((key) => row.formulas[key] === undefined && !isTheirs(row, key));
+    const keys = valueKeys(row);
     const formulas = formulasOfRow(book, parts, row.at);
     const cells = Object.fromEntries(["rules" as const, ...keys].map((key) => [key, formulas[key]]));
     return { at: row.at, cells: { ...cells, from: writeFrom(without(LIVE_KEYS, row.values.from)) } as RowCells<Parts> };
@@ -84,8 +84,7 @@ export function liveStep(book: Book, rows: readonly ViewRow<Parts>[]): Step {
 /** The cells of a row whose answers stand as values, worked out anew; nothing for a row that is live. */
 export function renewed(row: ViewRow<Parts>, answers: Partial<PartsRow>): RowCells<Parts> {
   const isValues = LIVE_KEYS.every((key) => row.formulas[key] === undefined) && valueKeys(row).length > 0;
-  const keys = LIVE_KEYS.filter((key) => !isTheirs(row, key));
-  return isValues ? asValues(answers, keys, row.values.from) : {};
+  return isValues ? asValues(answers, valueKeys(row), row.values.from) : {};
 }
 
 /** The same, worked out from what is said of the row; nothing where it cannot be worked out. */

@@ -57,7 +57,7 @@ export function whatToFit(
  * @param volts Volts across it, where known.
  * @param rules The text that RULES_IN_FORCE gives; the default rules when left out.
  * @returns Rows of what it is about, what is said, and where that comes from.
- * @example LUG.WHY({"R7 470K 1/2W"; "C5 .05 mf"}) -> {"value", "470 k", "the list (line 1)"; "value", "0.05 µF", "the list (line 1)"}
+ * @example LUG.WHY({"R7 470K 1/2W"; "C5 .05 mf"}) -> {"value", "470 k", "the list, line 1"; "value", "0.05 µF", "the list, line 1"}
  */
 export function why(
   part: unknown[][],

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { openBook, rulesOf } from "../../src/commands/book.js";
 import { bringInListStep } from "../../src/commands/bringInList.js";
 import { sayStep } from "../../src/commands/decideRows.js";
-import { theirCells } from "../../src/commands/fill.js";
+import { rowsToFill, theirCells } from "../../src/commands/fill.js";
 import { logReadingsStep, tellsOf } from "../../src/commands/readings.js";
 import { doStep } from "../../src/commands/step.js";
 import { liveStep, valuesStep } from "../../src/commands/values.js";
@@ -45,6 +45,7 @@ describe("answers turned into values", () => {
     expect(answersOf(values)).toEqual(answersOf(open));
     expect(values.parts!.rows.flatMap(({ formulas }) => Object.keys(formulas))).toEqual([]);
     expect(values.parts!.rows.flatMap(theirCells)).toEqual([]);
+    expect(rowsToFill(values.parts!)).toEqual([]);
     undo();
     expect((await book()).parts!.rows[0]!.formulas.verdict).toBeDefined();
   });

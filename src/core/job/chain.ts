@@ -1,5 +1,6 @@
 import type { Fact } from "../fact.js";
 import type { Part, Tolerance } from "../part.js";
+import { HOW_FAR } from "../present/sheets/papers.js";
 import { figures } from "../quantity/figures.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import { writeValue } from "../quantity/writeValue.js";
@@ -16,8 +17,12 @@ const WHENCE = {
   user: "you",
 } as const;
 
+/** Where a fact is from, in one breath. @example "the list, line 39: its use says so, likely" */
 const whence = ({ from, at, sure }: Fact<unknown>) =>
-  [WHENCE[from], at && at !== "you" ? `(${at})` : "", sure ?? ""].filter(Boolean).join(" ");
+  [WHENCE[from], at === "you" ? "" : at.replace(/^note /, ""), sure ?? ""].filter(Boolean).join(", ");
+
+/** How far to go, in the words of the set card. */
+const howFar = (policy: string) => Object.entries(HOW_FAR).find(([, name]) => name === policy)?.[0] ?? policy;
 
 function link<T>(about: string, fact: Fact<T> | null, write: (value: T) => string): readonly Link[] {
   return fact === null ? [] : [[about, write(fact.value), whence(fact)]];
@@ -36,7 +41,7 @@ function facts(part: Part): readonly Link[] {
  * The chain of Facts and rule rows behind an answer: what was known and from where, which rows spoke, what was read, what
  * was asked of the new part, and what was weighed and turned down.
  *
- * @example chainOf(stages)[0] // ["value", "470 k", "the list (line 1)"]
+ * @example chainOf(stages)[0] // ["value", "470 k", "the list, line 1"]
  */
 export function chainOf({ part, rule, decision, ratings }: Stages): readonly Link[] {
   const { classRow, roleRow } = rule;
@@ -49,7 +54,7 @@ export function chainOf({ part, rule, decision, ratings }: Stages): readonly Lin
     ["type", `${classRow.label}: ${classRow.because}`, whence(part.className)],
     ...role,
     ["source of the rule", classRow.source, rule.decidedBy.action ?? ""],
-    ["how far to go", decision.policy, "the settings"],
+    ["how far to go", howFar(decision.policy), "the settings"],
     ...decision.because.map((why): Link => ["decided", `${decision.action}: ${why}`, decision.rule]),
     ...decision.toRead.map((test): Link => ["to read", test, `type ${classRow.id}`]),
     ...ratings.because.map((why): Link => ["new part", why, rule.decidedBy.valueMode ?? ""]),

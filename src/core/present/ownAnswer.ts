@@ -2,6 +2,9 @@ import { originText, readFrom } from "./from.js";
 import { headsOf } from "./sheet.js";
 import { PARTS_SHEET, type PartsRow } from "./sheets/parts.js";
 
+/** What `from` keeps of an answer that was empty when it became a value. */
+export const NO_ANSWER = "nothing";
+
 const HEADS = headsOf(PARTS_SHEET);
 
 /**
@@ -11,7 +14,7 @@ const HEADS = headsOf(PARTS_SHEET);
  */
 export function isOurs(row: PartsRow, key: keyof PartsRow): boolean {
   const { head } = PARTS_SHEET.columns[key];
-  const text = String(row[key] ?? "");
+  const text = String(row[key] ?? NO_ANSWER);
   const origin = readFrom(row.from, HEADS).find((each) => each.head === head);
   return origin !== undefined && (origin.text === text || origin.text === originText(text));
 }

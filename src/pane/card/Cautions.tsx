@@ -12,8 +12,11 @@ const useStyles = makeStyles({
 
 const WORD: Readonly<Record<Caution["level"], string>> = { stop: "Stop", look: "Look", note: "Note" };
 
+const LEVELS = ["stop", "look", "note"] as const;
+const byLevel = (a: Caution, b: Caution) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level);
+
 /**
- * Cautions where the hand is. Each says its level in a word; a stop has a box where `onTick` is given.
+ * Cautions where the hand is, stops first. Each says its level in a word; a stop has a box where `onTick` is given.
  *
  * @param ticked Ids of the stops that were ticked.
  */
@@ -26,7 +29,7 @@ export function Cautions(props: {
   if (props.cautions.length === 0) return null;
   return (
     <ul className={styles.list} aria-label="Cautions">
-      {props.cautions.map((caution) => (
+      {[...props.cautions].sort(byLevel).map((caution) => (
         <li key={caution.id} className={styles[caution.level]}>
           {caution.level === "stop" && props.onTick ? (
             <Checkbox

@@ -1,4 +1,4 @@
-import { Button, Field, Select } from "@fluentui/react-components";
+import { Button, Field, makeStyles, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { rulesOf } from "../../commands/book.js";
 import { sayStep } from "../../commands/decideRows.js";
@@ -16,8 +16,15 @@ import { type RowChoice, rowChoices } from "./rowChoices.js";
 
 type PartRow = ViewRow<typeof PARTS_SHEET>;
 
+/** A long choice must not widen the pane. */
+const useStyles = makeStyles({ select: { minWidth: 0, width: "100%", "& select": { minWidth: 0, width: "100%" } } });
+
+/** Choices whose rows are nothing alike: ticked one by one. */
+const ONE_BY_ONE = ["waiting", "open"];
+
 /** One use for many rows: which rows, which use, and what it changes row by row before it is written. */
 export function GiveUse({ rows }: { rows: readonly PartRow[] }) {
+  const styles = useStyles();
   const [marked, setMarked] = useState<readonly number[]>([]);
   const choices = rowChoices(rows);
   const inSheet = { id: "marked", name: "marked in the sheet", rows: rows.filter(({ at }) => marked.includes(at)) };
@@ -29,7 +36,7 @@ export function GiveUse({ rows }: { rows: readonly PartRow[] }) {
     <Stack title="Give many parts one use" isCard>
       {!isWaiting && <Quiet>No part of this set waits for you to decide.</Quiet>}
       <Field label="Which parts" hint="Or mark rows of Parts in the sheet, and take them.">
-        <Select value={choice?.id ?? ""} onChange={(_, { value }) => setId(value)}>
+        <Select className={styles.select} value={choice?.id ?? ""} onChange={(_, { value }) => setId(value)}>
           {all.map((each) => (
             <option key={each.id} value={each.id}>
               {each.name} ({each.rows.length})
@@ -68,7 +75,7 @@ function TakeMarked({ rows, onTake }: { rows: readonly PartRow[]; onTake: (rows:
 function UseOfRows({ choice }: { choice: RowChoice }) {
   const { book } = useBench();
   const [picked, setPicked] = useState<readonly number[]>(() =>
-    choice.id === "waiting" ? [] : choice.rows.map(({ at }) => at),
+    ONE_BY_ONE.includes(choice.id) ? [] : choice.rows.map(({ at }) => at),
   );
   /** Null while none is chosen; "" leaves the use open. */
   const [use, setUse] = useState<string | null>(null);

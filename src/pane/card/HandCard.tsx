@@ -40,7 +40,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
       <Row>
         <StepButton step={say("replace")} label="Replace" />
         <StepButton step={say("keep")} label="Keep" />
-        <Button onClick={() => go("bench")}>Read again</Button>
+        <Button onClick={() => go("bench")}>{row.values.reading === null ? "Read it" : "Read again"}</Button>
         <Button onClick={() => toggle("why")} aria-expanded={opened === "why"}>
           Why
         </Button>

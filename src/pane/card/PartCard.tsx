@@ -5,15 +5,20 @@ import type { PartsRow, RulesInForce } from "../../core/index.js";
 import { Stack } from "../kit/Stack.js";
 import { ActionMark } from "./ActionMark.js";
 import { Cautions } from "./Cautions.js";
-import { figuresOf, measuredText, newFigures, saidOf, whence } from "./cardTexts.js";
+import { figuresOf, measuredText, newFigures, offText, saidOf, whence } from "./cardTexts.js";
+import { DriftPicture } from "./DriftPicture.js";
 
 const useStyles = makeStyles({
   lines: { display: "grid", gridTemplateColumns: "76px minmax(0, 1fr)", columnGap: "8px", rowGap: "8px", margin: 0 },
   term: { color: tokens.colorNeutralForeground2, margin: 0 },
   said: { margin: 0, minWidth: 0 },
+  whole: { gridColumn: "1 / -1", margin: 0, minWidth: 0 },
   value: { fontSize: "18px", lineHeight: "24px", fontWeight: 600 },
   quiet: { color: tokens.colorNeutralForeground2 },
 });
+
+/** Actions after which the part may still stay: what will be is for the case that it does not. */
+const IF_IT_GOES = ["test", "lift", "check", "ask"];
 
 /** One part: was, measured and will be below each other, with one line of because. */
 export function PartCard(props: {
@@ -36,11 +41,19 @@ export function PartCard(props: {
           quiet={`${row.printed ?? ""}${whence(row)}`}
         />
         {row.found && <Line name="found" value={row.found} quiet="in the set, in place of what the list says" />}
-        <Line name="measured" value={measuredText(row)} quiet={row.verdict ?? ""} />
+        <Line
+          name="measured"
+          value={measuredText(row)}
+          quiet={[offText(row), row.verdict].filter(Boolean).join(", ")}
+        />
+        <dd className={styles.whole}>
+          <DriftPicture row={row} />
+        </dd>
         <Line name="will be" value={newFigures({ ...row, newType: null })} then={row.newType} quiet="">
           <ActionMark action={row.action} />
+          {IF_IT_GOES.includes(row.action ?? "") && row.newValue && <div className={styles.term}>if it goes:</div>}
         </Line>
-        <Line name="because" value={null} quiet={because ?? "nothing says yet what to do"} />
+        <Line name="because" value={null} quiet={because.length > 0 ? because : "nothing says yet what to do"} />
         {room && <Line name="room" value={null} quiet={room} />}
         {row.offer && <Line name="buy" value={null} quiet={[row.offer, row.fit].filter(Boolean).join(": ")} />}
       </dl>
@@ -53,7 +66,8 @@ function Line(props: {
   name: string;
   value: string | null;
   then?: string | null;
-  quiet: string;
+  /** Several sentences stand below each other. */
+  quiet: string | readonly string[];
   children?: ReactNode;
 }) {
   const styles = useStyles();
@@ -64,7 +78,14 @@ function Line(props: {
         {props.children}
         {props.value && <div className={styles.value}>{props.value}</div>}
         {props.then && <div>{props.then}</div>}
-        {props.quiet && <div className={props.value ? styles.quiet : undefined}>{props.quiet}</div>}
+        {[props.quiet]
+          .flat()
+          .filter(Boolean)
+          .map((text) => (
+            <div key={text} className={props.value ? styles.quiet : undefined}>
+              {text}
+            </div>
+          ))}
       </dd>
     </>
   );

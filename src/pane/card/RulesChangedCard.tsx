@@ -31,7 +31,7 @@ export function RulesChangedCard() {
       <EffectList effects={changed.effects} />
       <Row>
         <Button onClick={look}>Seen</Button>
-        <StepButton step={changed.back} label="Take it back" then={look} />
+        <StepButton step={changed.back} label="Take it back" />
       </Row>
     </Stack>
   );

@@ -43,30 +43,33 @@ const WORDS = { line: "printed", note: "page note", default: "rule", bench: "ben
 /** The heads that a list fills; an answer that stands as a value is told further down the card. */
 const PRINTED_HEADS = Object.values(PARTS_SHEET.columns).flatMap(({ head, live }) => (live ? [] : [head]));
 
-/** Which figures are from elsewhere than the line. @example "; watts, tolerance: page note (note 2)" */
+/** Which figures are from elsewhere than the line. @example "; watts, tolerance: page note, line 6" */
 export function whence(row: PartsRow): string {
   const elsewhere = readFrom(row.from, PRINTED_HEADS).filter((origin) => origin.from !== "line");
   const groups = new Map<string, string[]>();
   for (const { head, from, at } of elsewhere) {
-    const name = at ? `${WORDS[from]} (${at})` : WORDS[from];
+    const name = at ? `${WORDS[from]}, ${at.replace(/^note /, "")}` : WORDS[from];
     groups.set(name, [...(groups.get(name) ?? []), head]);
   }
   return [...groups].map(([name, heads]) => `; ${heads.join(", ")}: ${name}`).join("");
 }
 
 /** Why, in the two reasons that weigh most, and how the new part goes into its room; a reason the user typed stands as it is. */
-export function saidOf(row: PartsRow, inForce: RulesInForce): { because: string | null; room: string | null } {
+export function saidOf(
+  row: PartsRow,
+  inForce: RulesInForce,
+): { readonly because: readonly string[]; readonly room: string | null } {
   try {
     const stages = stagesOf(row, inForce);
     const { fit } = stages.ratings;
     const isRuled = row.because !== null && row.because === workOut(row, inForce).because;
     const isNew = stages.decision.action !== "keep" && fit;
     return {
-      because: isRuled ? leadingReasons(stages).join("; ") : row.because,
+      because: isRuled || row.because === null ? leadingReasons(stages) : [row.because],
       room: isNew ? `${fit.fit}, ${fit.because}` : null,
     };
   } catch (error) {
     if (!(error instanceof PartsError)) throw error;
-    return { because: row.because ?? error.message, room: null };
+    return { because: [row.because ?? error.message], room: null };
   }
 }

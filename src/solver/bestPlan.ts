@@ -20,7 +20,7 @@ export type PlanOptions = Pick<SolveOptions, "seconds" | "wasm"> & { readonly on
 const SAME_COST = 0.005;
 
 /** The search without the solver ends when this share of the time is gone. */
-const SHARE_OF_LEANING = 0.4;
+const SHARE_OF_LEANING = 0.5;
 
 const isProven = (plan: Plan): boolean => plan.cost - plan.bound < SAME_COST;
 

@@ -28,8 +28,18 @@ export function* firstPlans(basket: Basket): Generator<Plan, void, void> {
   }
 }
 
-/** Every line at its cheapest from a set of vendors; lines that share an offer share its packs and breaks in turn. */
-export function planFrom(basket: Basket, scope: Scope, set: VendorSet, bound = 0): Plan | null {
+/**
+ * Every line at its cheapest from a set of vendors; lines that share an offer share its packs and breaks in turn.
+ *
+ * @param choose How a line chooses among its offers; at their prices when left out.
+ */
+export function planFrom(
+  basket: Basket,
+  scope: Scope,
+  set: VendorSet,
+  bound = 0,
+  choose: typeof cheapestMix = cheapestMix,
+): Plan | null {
   const allowed = new Set(scope.vendors.filter((_, i) => set[i]));
   const offersOf = (line: BasketLine) => scope.byLine.get(line.id)!.filter(({ vendor }) => allowed.has(vendor));
   const taken = new Map<Candidate, number>();
@@ -40,7 +50,7 @@ export function planFrom(basket: Basket, scope: Scope, set: VendorSet, bound = 0
       candidate,
       curve: after(candidate, taken.get(candidate) ?? 0, line.pieces),
     }));
-    const choice = cheapestMix(line, priced);
+    const choice = choose(line, priced);
     if (!choice) return null;
     for (const { candidate, pieces } of choice.shares) {
       taken.set(candidate, (taken.get(candidate) ?? 0) + pieces);
@@ -58,6 +68,7 @@ export function planFrom(basket: Basket, scope: Scope, set: VendorSet, bound = 0
 
 /** An offer of which others have taken pieces already: what more of it costs on top. */
 function after({ curve }: Candidate, taken: number, pieces: number): Float64Array {
+  if (taken === 0) return curve;
   return Float64Array.from(
     { length: pieces + 1 },
     (_, p) => (curve[taken + p] ?? Number.POSITIVE_INFINITY) - curve[taken]!,

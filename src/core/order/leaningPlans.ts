@@ -1,6 +1,7 @@
 import type { Basket, Plan, Vendor } from "../plan.js";
 import { billsOf, reaches } from "./bills.js";
 import { planFrom } from "./firstPlan.js";
+import { cheapestMix } from "./lineCost.js";
 import { type Candidate, type Scope, scopeOf } from "./scope.js";
 import { cheapestUnits } from "./units.js";
 
@@ -17,7 +18,7 @@ const ROUNDS = 4;
 type Lean = ReadonlyMap<string, number>;
 
 /**
- * Plans that draw lines to vendors just short of a threshold: free shipping, a spared fee.
+ * Plans that draw lines to vendors just short of a threshold: free shipping, a spared fee, a minimum without waste.
  *
  * Many lines that each move at a small loss may be worth one parcel. A vendor's prices are thought lower by the least
  * ratio that lets its goods reach the threshold, all lines choose anew, and the plan is kept where it is really cheaper.
@@ -30,6 +31,7 @@ export function* leaningPlans(basket: Basket, first: Plan): Generator<Plan, void
   const scope = scopeOf(basket);
   const used = new Set(billsOf(basket, first.orders).map(({ vendor }) => vendor));
   const set = scope.vendors.map(({ id }) => used.has(id));
+  const planBy = leaningPlanner(basket, scope, set, first.bound);
   let best = first;
   let lean: Lean = new Map();
   for (let round = 0, before = Number.POSITIVE_INFINITY; round < ROUNDS && best.cost < before; round++) {
@@ -37,8 +39,7 @@ export function* leaningPlans(basket: Basket, first: Plan): Generator<Plan, void
     for (const vendor of scope.vendors.filter((_, i) => set[i]))
       for (const threshold of thresholdsOf(vendor)) {
         if (reaches(goodsOf(basket, best, vendor), threshold)) continue;
-        const plan = (ratio: number) =>
-          leanedPlan(basket, scope, set, new Map(lean).set(vendor.id, ratio), first.bound);
+        const plan = (ratio: number) => planBy(new Map(lean).set(vendor.id, ratio));
         for (const { trial, ratio } of trials(basket, vendor, threshold, lean.get(vendor.id) ?? 0, plan)) {
           if (trial.cost < best.cost) [best, lean] = [trial, new Map(lean).set(vendor.id, ratio)];
           yield best;
@@ -47,8 +48,8 @@ export function* leaningPlans(basket: Basket, first: Plan): Generator<Plan, void
   }
 }
 
-const thresholdsOf = ({ freeFrom, minimumOrder, smallOrderFee }: Vendor): readonly number[] =>
-  [smallOrderFee === null ? null : minimumOrder, freeFrom].filter((threshold) => threshold !== null);
+const thresholdsOf = ({ freeFrom, minimumOrder }: Vendor): readonly number[] =>
+  [minimumOrder, freeFrom].filter((threshold) => threshold !== null);
 
 /** What the pieces that lines get from a vendor cost, without any that only fill the order up. */
 function goodsOf({ offers }: Basket, { supplies }: Plan, { id }: Vendor): number {
@@ -78,11 +79,21 @@ function* trials(
   }
 }
 
-/** The plan of lines that choose by leaned prices; its cost is that of the real ones. */
-function leanedPlan(basket: Basket, scope: Scope, set: readonly boolean[], lean: Lean, bound: number): Plan | null {
-  const leaned = new Map(scope.candidates.map((candidate) => [candidate, leanedCandidate(candidate, lean)]));
-  const byLine = new Map([...scope.byLine].map(([line, offers]) => [line, offers.map((one) => leaned.get(one)!)]));
-  return planFrom(basket, { ...scope, candidates: [...leaned.values()], byLine }, set, bound);
+/** Makes plans of lines that choose by leaned prices; their cost is that of the real ones. A line that chose by the same prices before is remembered. */
+function leaningPlanner(basket: Basket, scope: Scope, set: readonly boolean[], bound: number) {
+  const known = new Map<string, ReturnType<typeof cheapestMix>>();
+  return (lean: Lean): Plan | null => {
+    const choose: typeof cheapestMix = (line, offers) => {
+      if (offers.some(({ candidate }) => candidate.lines.length > 1)) return cheapestMix(line, offers);
+      const name = `${line.id}\n${offers.map(({ candidate }) => lean.get(candidate.vendor.id) ?? 0).join()}`;
+      const choice = known.get(name) ?? cheapestMix(line, offers);
+      known.set(name, choice);
+      return choice;
+    };
+    const leaned = new Map(scope.candidates.map((candidate) => [candidate, leanedCandidate(candidate, lean)]));
+    const byLine = new Map([...scope.byLine].map(([line, offers]) => [line, offers.map((one) => leaned.get(one)!)]));
+    return planFrom(basket, { ...scope, candidates: [...leaned.values()], byLine }, set, bound, choose);
+  };
 }
 
 function leanedCandidate(candidate: Candidate, lean: Lean): Candidate {

@@ -51,25 +51,33 @@ function counted(offers: readonly Offer[]) {
   return [...counts].map(([offer, count]) => ({ offer, count }));
 }
 
+/** What to look at where capacitors stand in series: at d.c. their leakage divides the volts, not their capacitance. */
+const EVEN_OUT = "in series their d.c. volts divide by leakage: a resistor across each keeps them even";
+
+const isSeriesOfCapacitors = ({ text, found }: Composition): boolean =>
+  text.includes("+") && found.offers.some(({ kind }) => kind === "capacitor");
+
 /** A composition in one sentence. @example "2 of Corwen CW-1179, together 0.3 % above; needs room for 2 bodies" */
-export function compositionText({ pieces, off, found }: Composition): string {
+export function compositionText(composition: Composition): string {
+  const { pieces, off, found } = composition;
   const named = pieces.map(({ offer, count }) => `${count} of ${offer.id}`).join(" and ");
   const percent = Number(Math.abs(off * 100).toPrecision(2));
   const far =
     percent < 0.01 ? "exactly the value" : `together ${percent} % ${off > 0 ? "above" : "below"} the value wanted`;
-  return `${named}, ${far}; needs room for ${found.offers.length} bodies`;
+  return `${named}, ${far}; needs room for ${found.offers.length} bodies${isSeriesOfCapacitors(composition) ? `; ${EVEN_OUT}` : ""}`;
 }
 
 /**
  * Takes a composition for a row: its new value becomes the text of the network, its offer the offer of each piece. Both are
  * the user's from then on, and buying asks for each piece.
  */
-export function takeCompositionStep(book: Book, row: PartRow, { text, found }: Composition): Step {
+export function takeCompositionStep(book: Book, row: PartRow, composition: Composition): Step {
+  const { text, found } = composition;
   const { parts } = book;
   if (!parts) return nothingToDo("There are no parts yet");
   const offer = found.offers.map(({ id }) => id).join(BETWEEN_OFFERS);
   const quantity = found.offers.length * (row.values.perSet ?? 1);
-  const cells = { newValue: text, offer, quantity, fit: `made up: ${text}`, restsOn: "" };
+  const cells = { newValue: text, offer, quantity, fit: `made up: ${compositionText(composition)}`, restsOn: "" };
   const overwrites = (["newValue", "offer"] as const).flatMap((key): readonly Overwrite[] => {
     const was = String(row.values[key] ?? "");
     if (!isTheirs(row, key) || was === cells[key]) return [];

@@ -1,4 +1,4 @@
-import { type DemandLine, easings, matchOffers } from "../core/index.js";
+import { type DemandLine, easings, matchOffers, TECHNOLOGIES } from "../core/index.js";
 import type { Wants } from "./orderBook.js";
 
 /** A want that nothing fits: the ids of its parts, what is wanted, and what stands in the way. */
@@ -23,7 +23,9 @@ function inTheWay({ demands, pieces, single }: DemandLine, { offers }: Wants): I
   const alike = single ? "no one offer fits all that have to be alike" : "what fits is sold out or has no price";
   return {
     ids: [...new Set(demands.map(({ part }) => part))],
-    what: [ratings.aim?.text, ratings.technologies[0]?.replaceAll("_", " ")].filter(Boolean).join(", "),
+    what: [ratings.aim?.text, TECHNOLOGIES.find(({ id }) => id === ratings.technologies[0])?.label]
+      .filter(Boolean)
+      .join(", "),
     why: matches.length > 0 ? alike : (eased ?? refused[0]?.why ?? `no ${ratings.kind} is offered`),
   };
 }

@@ -74,6 +74,15 @@ describe("where no offer fits", () => {
     expect(demands.map(({ pick, pieces }) => [pick, pieces])).toEqual([["Half H1", 1]]);
   });
 
+  test("capacitors in series say that their d.c. volts have to be kept even", async () => {
+    const { host } = await bench({ Half: "K1,polyester film capacitor 0.1 µF 400V 5% axial,0.40\n" });
+    const book = await openBook(host);
+    // two of 0.1 µF in series are 0.05 µF, and bear 2 x 400 V where C1 wants 630 V for its 0.05 mf
+    const [best] = compositionsFor(book, book.parts!.rows[2]!, wantsOf(book));
+    expect(best?.text).toBe("0.1 µF + 0.1 µF");
+    expect(compositionText(best!)).toContain("a resistor across each keeps them even");
+  });
+
   test("two equal halves are one line of the order with two pieces for the part", async () => {
     const host = await shop();
     await typeInto(host, "parts", 2, "newValue", "250 k + 250 k");

@@ -4,6 +4,7 @@ import {
   electrolyticLeakAmps,
   impulseVolts,
   leakByCharge,
+  readMeasure,
   readTolerance,
   readValue,
   seleniumResistor,
@@ -40,6 +41,11 @@ const READING: readonly Check[] = [
     ["1 uuF", 1e-12],
     ["1 uufd", 1e-12],
   ]),
+  ...table(
+    { of: "watts in the earliest radios", source: "sx28.info", within: 2e-3 },
+    (text: string) => readMeasure(text, "watt"),
+    [["1/3 W", 0.333]],
+  ),
   ...table(
     { of: "ohms where M is thousand", source: CONSTRUCTED, status: "computed" },
     value({ kind: "resistor", capitalM: "thousand" }),

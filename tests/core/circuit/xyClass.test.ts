@@ -1,5 +1,6 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
-import { impulseVolts, xyClass } from "../../../src/core/index.js";
+import { impulseVolts, LINE_PLACES, xyClass } from "../../../src/core/index.js";
 
 test.each([
   ["line to line", "X2"],
@@ -20,4 +21,26 @@ test("where one part alone stands between line and hand, one Y2 is not enough", 
 test("an unknown place is refused with those that are known", () => {
   expect(() => xyClass("grid")).toThrow("line to line; line to metal; line to hand");
   expect(() => impulseVolts({ safetyClass: "Z1", farads: 1e-9 })).toThrow("A class is one of X1");
+});
+
+test("no class both serves at a place and is refused there", () => {
+  for (const place of LINE_PLACES) {
+    const { classes, refused } = xyClass(place);
+    expect(classes.filter((name) => refused.includes(name))).toEqual([]);
+  }
+});
+
+test("a larger part is never tested with more, and a class of the same letter with a higher figure never with more", () => {
+  const farads = fc.double({ min: 1e-10, max: 1e-4, noNaN: true });
+  fc.assert(
+    fc.property(fc.constantFrom("X1", "X2", "Y1", "Y2", "Y4"), farads, farads, (safetyClass, a, b) => {
+      const [small, large] = [Math.min(a, b), Math.max(a, b)];
+      const tested = (farads: number) => impulseVolts({ safetyClass, farads })!;
+      expect(tested(large)).toBeLessThanOrEqual(tested(small));
+      const [strong, weak] = [`${safetyClass[0]}1`, `${safetyClass[0]}2`];
+      expect(impulseVolts({ safetyClass: weak, farads: a })!).toBeLessThan(
+        impulseVolts({ safetyClass: strong, farads: a })!,
+      );
+    }),
+  );
 });

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { cheapestUnits, costCurve, costOfUnits, leastUnits, tiersOf } from "../../../src/core/order/units.js";
 
@@ -64,4 +65,32 @@ describe("what may be bought, and what it costs", () => {
     expect(leastUnits({ ...plain, multiple: 5 }, 6)).toBe(10);
     expect(leastUnits({ ...plain, stock: 4 }, 6)).toBeNull();
   });
+});
+
+test("never fewer than asked for, never dearer for fewer, and the pack only counts", () => {
+  const cents = fc.integer({ min: 1, max: 500 }).map((cents) => cents / 100);
+  const terms = fc
+    .record({
+      pack: fc.constantFrom(1, 5, 10),
+      multiple: fc.constantFrom(1, 2, 5),
+      price: cents,
+      from: fc.integer({ min: 2, max: 50 }),
+      lower: cents,
+    })
+    .map(({ price, from, lower, pack, multiple }) => ({
+      ...{ pack, minimum: 1, multiple, stock: null },
+      breaks: [
+        [1, price],
+        [from, Math.min(price, lower)],
+      ] as const,
+    }));
+  fc.assert(
+    fc.property(terms, fc.integer({ min: 1, max: 300 }), fc.integer({ min: 0, max: 50 }), (terms, pieces, more) => {
+      const [few, many] = [cheapestUnits(terms, pieces)!, cheapestUnits(terms, pieces + more)!];
+      expect(few.units * terms.pack).toBeGreaterThanOrEqual(pieces);
+      expect(few.units % terms.multiple).toBe(0);
+      expect(few.cost).toBeLessThanOrEqual(many.cost + 1e-9);
+      expect(cheapestUnits({ ...terms, pack: 1 }, Math.ceil(pieces / terms.pack))).toEqual(few);
+    }),
+  );
 });

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readMeasure } from "../../../src/core/quantity/readMeasure.js";
 
@@ -24,4 +25,16 @@ describe("a rating as people write it", () => {
   ] as const)("%s in %s is refused: %s", (...[text, measure]) => {
     expect(() => readMeasure(text, measure)).toThrow("Write it like");
   });
+});
+
+test("a number is the same with or without its unit, and a prefix counts what it says", () => {
+  const number = fc.integer({ min: 1, max: 99_999 }).map((figures) => figures / 100);
+  fc.assert(
+    fc.property(number, (number) => {
+      expect(readMeasure(`${number} V`, "volt")).toBe(readMeasure(String(number), "volt"));
+      expect(readMeasure(`${number} kV`, "volt") / number).toBeCloseTo(1000, 9);
+      expect(readMeasure(`${number} mA`, "ampere") / number).toBeCloseTo(0.001, 12);
+      expect(readMeasure(`${number} mm`, "metre") / number).toBeCloseTo(0.001, 12);
+    }),
+  );
 });

@@ -45,7 +45,8 @@ export type ListReading = {
  *
  * @example readList([{ number: 1, text: "R1  470K  1/2 W", cells: null }]).parts[0]!.value // 470000
  */
-export function readList(lines: readonly SourceLine[], options: ReadOptions = {}): ListReading {
+export function readList(printed: readonly SourceLine[], options: ReadOptions = {}): ListReading {
+  const lines = printed.map(withPlainBlanks);
   const noisy = isNoisy(lines);
   const readName = noisy ? noisyDesignators : designatorsOf;
   const layout = readLayout(lines, readName);
@@ -71,6 +72,18 @@ export function readList(lines: readonly SourceLine[], options: ReadOptions = {}
     questions: questionsOf(dialect, parts),
   };
 }
+
+const ODD_BLANK = /[\u00a0\u2000-\u200a\u202f]/g;
+
+/** Blanks that a typesetter or a web page made wide, narrow or unbreakable are blanks. */
+const withPlainBlanks = (line: SourceLine): SourceLine =>
+  line.text.search(ODD_BLANK) < 0
+    ? line
+    : {
+        ...line,
+        text: line.text.replace(ODD_BLANK, " "),
+        cells: line.cells?.map((cell) => cell.replace(ODD_BLANK, " ")) ?? null,
+      };
 
 /** Where each filled line ended that is in no part. */
 function accountFor(lines: readonly SourceLine[], parts: readonly ListedPart[], furniture: readonly number[]) {

@@ -13,10 +13,12 @@ const SLACK = 2;
 export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   const unfolded: Strip[] = [];
   let at = 0;
+  let headed = false;
   while (at < strips.length) {
     const { starts, height } = panelsAt(strips, at);
     if (starts.length < 2) {
-      unfolded.push(...pairsInLine(strips[at]!));
+      headed ||= strips[at]!.form === "cells" && printedHeadsAt(strips, at) !== null;
+      unfolded.push(...(headed ? [strips[at]!] : pairsInLine(strips[at]!)));
       at++;
       continue;
     }
@@ -33,9 +35,11 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
 
 /** Where the panels start: at each head of designators, or each return of the first head, when there is more than one. */
 function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; height: number } {
-  const block = strips[at]!.form === "gaps" ? printedHeadsAt(strips, at) : null;
+  const block = strips[at]!.form === "strokes" ? null : printedHeadsAt(strips, at);
   if (!block) return { starts: [], height: 1 };
-  const named = block.heads.filter((head) => head.role === "designator");
+  const isTable = strips[at]!.form === "cells";
+  const [first, ...more] = block.heads.filter((head) => head.role === "designator");
+  const named = first ? [first, ...more.filter((head) => !isTable || head.text === first.text)] : [];
   const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);
   return { starts: (named.length > 1 ? named : again).map((head) => head.start), height: block.height };
 }
@@ -52,14 +56,15 @@ function blockEnd(strips: readonly Strip[], from: number): number {
 }
 
 function panelOf(strip: Strip, start: number, stop: number): Strip {
-  const pieces = strip.pieces.filter((piece) => piece.start >= start - SLACK && piece.start < stop - SLACK);
+  const slack = strip.form === "gaps" ? SLACK : 0;
+  const pieces = strip.pieces.filter((piece) => piece.start >= start - slack && piece.start < stop - slack);
   return { ...strip, pieces, text: pieces.map((piece) => piece.text).join("  ") };
 }
 
 /** A line that holds several parts without any head: "R1 47K    R11 2K2", "C3 ... 300V   R3 ...". */
 function pairsInLine(strip: Strip): Strip[] {
-  const { pieces } = strip;
-  if (strip.form !== "gaps" || !startsPart(pieces[0], pieces[1])) return [strip];
+  const pieces = strip.pieces.filter((piece) => piece.text.trim() !== "");
+  if (strip.form === "strokes" || !startsPart(pieces[0], pieces[1])) return [strip];
   const starts = pieces.flatMap((piece, i) => (startsPart(piece, pieces[i + 1]) ? [i] : []));
   if (starts.length < 2) return [strip];
   return starts.map((from, i) => {

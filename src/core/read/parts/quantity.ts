@@ -19,7 +19,11 @@ export function quantityOf(
   const counted = columns.filter((count) => count > 0);
   const printed = counted.length > 0 ? Math.max(...counted) : countInText(words);
   if (printed === null || notFitted) return { quantity: names, warnings: [] };
-  const clash = record.names.length > 0 && printed !== names && printed !== record.names.length;
+  const clash =
+    record.names.length > 0 &&
+    printed !== names &&
+    printed !== record.names.length &&
+    printed !== names * (record.circuits ?? 1);
   const text = `the list prints ${printed} pieces for ${record.names.length} designators`;
   return { quantity: printed, warnings: clash ? [{ code: "conflict", text }] : [] };
 }

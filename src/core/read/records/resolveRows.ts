@@ -1,4 +1,5 @@
 import { cellText, type ListRow, type Note, type Role, type RowCell } from "../layout/row.js";
+import { type Circuits, circuitOf, circuitsOf } from "./circuits.js";
 import { designatorsOf } from "./designators.js";
 import { isDitto, withWordsAbove } from "./ditto.js";
 import { baseOf, fullPartNumber } from "./partNumbers.js";
@@ -8,6 +9,8 @@ export type ListRecord = ListRow & {
   readonly names: readonly string[];
   readonly partNumber: string | null;
   readonly borrowed: ReadonlySet<Role>;
+  /** How many like circuits each of its names stands for; one if left out. */
+  readonly circuits?: number;
 };
 
 /** How a document repeats entries: what its notes say of blanks and dashes, and whether only within one part number family. */
@@ -38,7 +41,7 @@ export function resolveRows(
     const above: Above = { cells: new Map(), partNumber: null, base: null, letters: "" };
     for (const row of own) records.push(resolveRow(row, above, habits, readName));
   }
-  return fillSections(settleSuffixes(settleQuestionMarks(records)));
+  return fillSections(settleSuffixes(settleQuestionMarks(records)), circuitsOf(notes));
 }
 
 const FEWEST_BLANK = 0.2;
@@ -154,7 +157,7 @@ function remember(
 }
 
 /** A section written beside the first row of a group holds until the next one, also across a page. */
-function fillSections(records: readonly ListRecord[]): ListRecord[] {
+function fillSections(records: readonly ListRecord[], circuits: Circuits): ListRecord[] {
   let current: string | null = null;
   return records.map((record) => {
     const own = record.cells
@@ -162,7 +165,8 @@ function fillSections(records: readonly ListRecord[]): ListRecord[] {
       .map((cell) => cell.text)
       .join(" | ");
     if (own !== "" && /^[A-Za-z]{2}/.test(own)) current = own;
-    return { ...record, section: own || current || record.section || prefixOf(record.names) };
+    const circuit = circuitOf(record.names, circuits);
+    return { ...record, section: own || current || record.section || circuit.section, circuits: circuit.count };
   });
 }
 
@@ -185,10 +189,4 @@ function settleSuffixes(records: readonly ListRecord[]): ListRecord[] {
       base !== undefined && record.names[0] === `${base}8` && /B$/.test(cellText(record, "designator").trim());
     return isB ? { ...record, names: [`${base}B`] } : record;
   });
-}
-
-/** The circuit that all names of a row are prefixed with (A-R193), or null. */
-function prefixOf(names: readonly string[]): string | null {
-  const prefixes = new Set(names.map((name) => /^([A-Z]|\d{1,2})-[A-Z]{1,3}\d/.exec(name)?.[1] ?? null));
-  return prefixes.size === 1 ? [...prefixes][0]! : null;
 }

@@ -33,8 +33,9 @@ export type Rejected = { readonly what: string; readonly why: string };
  * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned; `gate` says which of the
  * two an offer is held to. `leastWatts`, `leastVolts` (a resistor's body limit, a capacitor's working volts) are what
  * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands. `choices`
- * are answers among which the user has to choose before there is an aim; `fit` says how the usual body of the aim goes into the room; `figures` what was worked out on the way
- * (`lostWatts`, `leakAmps`, `warmUpVolts`), in base units.
+ * are answers among which the user has to choose before there is an aim; `decides` is the limit that decided the aim, in a
+ * few words; `room` is what there is, `spanMetres` from tag to tag; `fit` says how the usual body of the aim goes into it;
+ * `figures` what was worked out on the way (`lostWatts`, `leakAmps`, `warmUpVolts`), in base units.
  */
 export type Ratings = {
   readonly kind: Kind;
@@ -53,10 +54,15 @@ export type Ratings = {
   readonly safety: "X" | "Y" | null;
   readonly temperatureCoefficient: string | null;
   readonly taper: string | null;
-  readonly room: { readonly lengthMetres: number | null; readonly diameterMetres: number | null } | null;
+  readonly room: {
+    readonly lengthMetres: number | null;
+    readonly diameterMetres: number | null;
+    readonly spanMetres?: number | null;
+  } | null;
   readonly aim: Aim | null;
   readonly rejected: readonly Rejected[];
   readonly because: readonly string[];
+  readonly decides?: string | null;
   readonly fit?: FitSaid | null;
   readonly choices?: readonly string[];
   readonly figures?: Readonly<Record<string, number>>;

@@ -20,7 +20,7 @@ export type Evidence = {
   readonly set?: SetFacts;
 };
 
-type Settled = { readonly action: Action; readonly because: readonly string[] };
+type Settled = { readonly action: Action; readonly leads: string; readonly because: readonly string[] };
 
 const GOOD: readonly Verdict[] = ["good", "likely good"];
 /** Drift that moisture alone can bring: 2 to 7.5 % is typical, 15 % the most that was seen to recover. */
@@ -49,6 +49,7 @@ export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: 
     verdict,
     drift: judged.find((one) => one.drift !== null)?.drift ?? null,
     judged,
+    leads: settled.leads,
     because: settled.because,
     toRead: settled.action === "test" || settled.action === "lift" ? toRead(rule, judged) : [],
     cautions: cautionsOf(rule, settled.action, evidence.set),
@@ -58,15 +59,29 @@ export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: 
 function settle(rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
   const spoilt = findings.filter(({ bad }) => bad).map(({ text }) => text);
   const convicting = judged.filter(({ verdict }) => verdict === "bad").map(saying);
-  if (rule.action === "ask") return { action: "ask", because: [rule.because] };
-  if (rule.action === "check") return { action: "check", because: [...convicting, ...spoilt, rule.because] };
-  if (spoilt.length + convicting.length > 0)
-    return { action: "replace", because: [...convicting, ...spoilt, ...moisture(rule, judged), ...reasons(rule)] };
+  const ruled = (action: Action, because: readonly string[]): Settled => ({ action, leads: rule.because, because });
+  if (rule.action === "ask") return ruled("ask", [rule.because]);
+  const bad = [...convicting, ...spoilt];
+  if (rule.action === "check")
+    return { ...ruled("check", [...bad, rule.because]), ...(bad[0] ? { leads: bad[0] } : {}) };
+  if (bad[0])
+    return { action: "replace", leads: bad[0], because: [...bad, ...moisture(rule, judged), ...reasons(rule)] };
   const said = judged.map(saying);
   if (rule.action === "replace")
-    return { action: "replace", because: [...said, onSight(rule, judged), ...reasons(rule)] };
-  if (rule.action === "keep") return { action: "keep", because: [...said, ...reasons(rule)] };
+    return {
+      action: "replace",
+      leads: sightReason(rule, judged),
+      because: [...said, onSight(rule, judged), ...reasons(rule)],
+    };
+  if (rule.action === "keep") return { ...ruled("keep", [...said, ...reasons(rule)]), leads: said[0] ?? rule.because };
   return tested(rule, judged, findings);
+}
+
+/** Why a part goes on sight: its use where that demands it, that a passing one is not spared, else what its type does. */
+function sightReason(rule: RuleFor, judged: readonly Judged[]): string {
+  const passes = judged.find(({ verdict }) => GOOD.includes(verdict));
+  if (rule.decidedBy.action?.startsWith("use ")) return rule.roleRow.because;
+  return passes ? `${saying(passes)}, but policy ${rule.policy} replaces on sight` : rule.because;
 }
 
 /**
@@ -82,19 +97,18 @@ function moisture(rule: RuleFor, judged: readonly Judged[]): readonly string[] {
 /** What a part under test comes to: kept when proved good, read again when near a limit, lifted when nothing was proved in place. */
 function tested(rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
   const said = judged.map(saying);
-  const because = (more: string) => [...said, more, ...reasons(rule)];
+  const settled = (action: Action, more: readonly string[]): Settled => {
+    const because = [...said, ...more, ...reasons(rule)];
+    return { action, leads: because[0] ?? rule.because, because };
+  };
   if (judged.some(({ verdict }) => verdict === "likely bad"))
-    return {
-      action: "test",
-      because: because("so near the limit that the meter decides: warm it dry, then read again"),
-    };
-  if (judged.length > 0 && isProved(rule, judged)) return { action: "keep", because: because(keepNote(judged)) };
-  if (judged.length === 0 && findings.some(({ bad }) => !bad))
-    return { action: "keep", because: [...findings.map(({ text }) => text), ...reasons(rule)] };
+    return settled("test", ["so near the limit that the meter decides: warm it dry, then read again"]);
+  if (judged.length > 0 && isProved(rule, judged)) return settled("keep", [keepNote(judged)]);
+  const sound = findings.filter(({ bad }) => !bad).map(({ text }) => text);
+  if (judged.length === 0 && sound.length > 0) return settled("keep", sound);
   if (judged.some(({ reading, verdict }) => reading.inPlace && verdict === "says nothing in place"))
-    return { action: "lift", because: because("lift a lead and read it again") };
-  const open = judged.length > 0 ? ["what decides is not read yet"] : [];
-  return { action: "test", because: [...said, ...open, ...reasons(rule)] };
+    return settled("lift", ["lift a lead and read it again"]);
+  return settled("test", judged.length > 0 ? ["what decides is not read yet"] : []);
 }
 
 function keepNote(judged: readonly Judged[]): string {

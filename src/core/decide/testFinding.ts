@@ -1,4 +1,5 @@
 import { figures } from "../quantity/figures.js";
+import { writeValue } from "../quantity/writeValue.js";
 import type { Finding } from "./reading.js";
 
 /** What a bench test of a class without a value of its own can read; base units, null is not read. */
@@ -18,7 +19,7 @@ const forward = (volts: number, min: number, max: number): Test => ({
 });
 
 const reverse = (ohms: number, least: number): Test => ({
-  text: `${figures(ohms / 1000)} k in reverse (more than ${figures(least / 1000)} k is sound)`,
+  text: `${writeValue(ohms, "resistor")} in reverse (more than ${writeValue(least, "resistor")} is sound)`,
   bad: ohms < least,
 });
 

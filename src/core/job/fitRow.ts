@@ -1,7 +1,7 @@
 import { writeTolerance } from "../quantity/tolerance.js";
 import { technologyOf } from "../rules/technologies.js";
 import type { Cell } from "../table.js";
-import { reasonOf } from "./oneLine.js";
+import { reasonLine } from "./oneLine.js";
 import type { Stages } from "./stages.js";
 
 /**
@@ -11,7 +11,7 @@ import type { Stages } from "./stages.js";
  * @example fitRow(stages, true).slice(0, 2) // ["replace", "0.047 µF"]
  */
 export function fitRow(stages: Stages, byDefault: boolean): Cell[] {
-  const { decision, ratings } = stages;
+  const { decision, ratings, rule } = stages;
   const { aim, choices = [] } = ratings;
   const piece = aim?.pieces[0] ?? null;
   return [
@@ -21,6 +21,6 @@ export function fitRow(stages: Stages, byDefault: boolean): Cell[] {
     piece?.watts ?? "",
     piece?.volts ?? "",
     piece ? (technologyOf(piece.technology)?.label ?? piece.technology) : "",
-    reasonOf(stages, byDefault),
+    `${reasonLine(stages)}; by ${byDefault ? "the default" : "your"} rules, policy ${rule.policy}`,
   ];
 }

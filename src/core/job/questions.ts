@@ -6,8 +6,8 @@ import type { PartsRow } from "../present/sheets/parts.js";
 import { PartsError } from "../problem.js";
 import type { RulesInForce } from "../rule.js";
 import { newText } from "./oneLine.js";
+import { evidenceOf } from "./rowEvidence.js";
 import { type Stages, stagesOfPart } from "./stages.js";
-import { evidenceOf } from "./workOut.js";
 
 /** One answer to a question about a part's use, and what it would change; a null role is "don't know yet". */
 export type UseChoice = { readonly role: string | null; readonly label: string; readonly comesTo: string };

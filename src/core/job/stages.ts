@@ -7,12 +7,13 @@ import type { Ratings } from "../ratings.js";
 import type { RulesInForce } from "../rule.js";
 import { type RuleFor, ruleFor } from "../rules/ruleFor.js";
 
-/** One part through the stages: the rule that holds, what is decided, and what a new part has to meet. */
+/** One part through the stages: the rule that holds, what is decided, what a new part has to meet, and what else bears on it. */
 export type Stages = {
   readonly part: Part;
   readonly rule: RuleFor;
   readonly decision: Decision;
   readonly ratings: Ratings;
+  readonly also?: readonly string[];
 };
 
 /**

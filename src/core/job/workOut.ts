@@ -1,15 +1,11 @@
-import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import { UNKNOWN_PLACE } from "../circuit/place.js";
 import { networkValue } from "../compose/network.js";
 import { readNetwork } from "../compose/networkText.js";
-import { decide, type Evidence } from "../decide/decide.js";
+import { decide } from "../decide/decide.js";
 import type { Decision } from "../decide/decision.js";
-import type { Finding, Reading } from "../decide/reading.js";
-import type { Part } from "../part.js";
 import { isOurs } from "../present/ownAnswer.js";
 import { partOfRow } from "../present/partRow.js";
-import { readReadings, type TypedReading } from "../present/readingText.js";
 import type { PartsRow } from "../present/sheets/parts.js";
-import { readValue } from "../quantity/readValue.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import { ratingsFor } from "../rate/ratingsFor.js";
 import type { Ratings } from "../ratings.js";
@@ -17,7 +13,9 @@ import type { RulesInForce } from "../rule.js";
 import { CAUTIONS } from "../rules/cautions.js";
 import { ruleFor } from "../rules/ruleFor.js";
 import { technologyOf } from "../rules/technologies.js";
+import { reasonLine } from "./oneLine.js";
 import { withOtherList } from "./otherList.js";
+import { evidenceOf, foundBy, roomOfRow } from "./rowEvidence.js";
 import type { Stages } from "./stages.js";
 
 /** The worked-out cells of a row of Parts. */
@@ -57,51 +55,8 @@ export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
     : read;
   const action = (typedOver(row, "action") ?? found.action) as Decision["action"];
   const decision = { ...found, action, because: [...found.because, ...because] };
-  return { part, rule, decision, ratings: ratingsFor(part, rule, inForce.settings, { place, room: roomOf(row) }) };
-}
-
-/** A verdict of the user's as what he found; null for one that is neither good nor bad. */
-function foundBy(verdict: string): Finding | null {
-  return /good|bad/.test(verdict) ? { text: `found ${verdict}`, bad: verdict.includes("bad") } : null;
-}
-
-/** The place as the row tells it: a filter's peak is that before the tubes draw current, and no rating is without it. */
-const placeOf = (row: PartsRow): Place => ({
-  ...UNKNOWN_PLACE,
-  volts: row.voltsThere,
-  peakVolts: row.peakVoltsThere,
-  amps: row.ampsThere,
-  rectifierFarads: row.mostCapacitance === null ? null : readValue(row.mostCapacitance, { kind: "capacitor" }).value,
-  gridOhms: row.gridResistor === null ? null : readValue(row.gridResistor, { kind: "resistor" }).value,
-});
-
-/** The room as the row tells it, in metres; null where nobody measured it. */
-function roomOf({ roomLength, roomDiameter }: PartsRow): Ratings["room"] {
-  if (roomLength === null && roomDiameter === null) return null;
-  const metres = (millimetres: number | null) => (millimetres === null ? null : millimetres / 1000);
-  return { lengthMetres: metres(roomLength), diameterMetres: metres(roomDiameter) };
-}
-
-/** What the row says of its place and of the bench, as the stages take it. */
-export function evidenceOf(row: PartsRow, inForce: RulesInForce): Evidence {
-  const readings = row.reading === null ? [] : benchReadings(row, row.reading, partOfRow(row, inForce.rules).kind);
-  return { place: placeOf(row), readings };
-}
-
-function benchReadings(row: PartsRow, cell: string, kind: Part["kind"]): readonly Reading[] {
-  const { inPlace, accuracy } = row;
-  return readReadings(cell, row.value, kind).map((read) => ({
-    quantity: read.measured,
-    value: measuredValue(read),
-    inPlace: inPlace !== "lifted",
-    accuracy,
-  }));
-}
-
-/** Open has no end of ohms, but no capacitance at all. */
-function measuredValue({ state, measured, value }: TypedReading): number | null {
-  const open = measured === "capacitance" ? 0 : Number.POSITIVE_INFINITY;
-  return { value, open, short: 0, unsteady: null }[state];
+  const ratings = ratingsFor(part, rule, inForce.settings, { place, room: roomOfRow(row) });
+  return { part, rule, decision, ratings, also: because };
 }
 
 /**
@@ -110,18 +65,16 @@ function measuredValue({ state, measured, value }: TypedReading): number | null 
  * @example workOut(row, DEFAULTS_IN_FORCE).action // "replace"
  */
 export function workOut(row: PartsRow, inForce: RulesInForce): WorkedOut {
-  const { decision, ratings } = stagesOf(row, inForce);
-  const because = [...decision.because, ...ratings.because, ...choicesOf(ratings)].join("; ");
+  const stages = stagesOf(row, inForce);
+  const { decision, ratings } = stages;
   const said = {
     verdict: decision.verdict,
     action: decision.action,
-    because,
+    because: reasonLine(stages),
     look: lookOf(decision.cautions),
   };
   return { ...said, ...newCells(decision.action === "keep" ? null : ratings) };
 }
-
-const choicesOf = ({ choices = [] }: Ratings) => (choices.length > 0 ? [`choose: ${choices.join(" or ")}`] : []);
 
 /** Cautions as one cell: their own words, stops first. */
 const lookOf = (ids: readonly string[]): string | null =>

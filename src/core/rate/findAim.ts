@@ -1,8 +1,11 @@
+import { figures } from "../quantity/figures.js";
+import { inSpan } from "../quantity/inSpan.js";
 import { writeValue } from "../quantity/writeValue.js";
 import type { Aim, Rejected } from "../ratings.js";
 import { reachesSeries } from "../rules/stockValues.js";
 import { technologyOf } from "../rules/technologies.js";
 import type { Technology } from "../rules/technology.js";
+import { bodyFor } from "./bodyFor.js";
 import { shortestString } from "./equalString.js";
 import { madeUpPair } from "./madeUpPair.js";
 import type { Need } from "./need.js";
@@ -80,11 +83,20 @@ export function findAim(need: Need): AimFound {
 
 const NOTHING: AimFound = { aim: null, technology: null, excess: 0, rejected: [], because: [] };
 
+/** What no one body that is made at the value bears: the volts, else the watts that go with them. */
+function tooMuch({ value, volts, watts }: Need, technologies: readonly Technology[]): string {
+  const isMade = ({ made }: Technology) => made !== null && value.wanted !== null && inSpan(value.wanted, made);
+  const bears = (technology: Technology) =>
+    bodyFor(technology, { watts: null, mostWatts: null, leastVolts: volts.least, wantVolts: null }).body !== null;
+  const much = technologies.some((each) => isMade(each) && bears(each)) ? `${watts.want} W at ` : "";
+  return `no one body bears ${much}${figures(Number((volts.stress ?? 0).toPrecision(4)))} V`;
+}
+
 function forVolts(need: Need, technologies: readonly Technology[]): AimFound {
   if (need.part.kind === "resistor") {
     const { aim, rejected } = shortestString(need, technologies);
     if (!aim) return { ...NOTHING, rejected };
-    const because = [`no one body bears it: ${aim.pieces.length} equal ones in series share volts and watts`];
+    const because = [`${tooMuch(need, technologies)}: ${aim.pieces.length} equal ones in series share volts and watts`];
     return { ...NOTHING, aim, rejected, technology: aim.pieces[0]!.technology, because };
   }
   if (need.rule.ladder !== "elec_V") return NOTHING;

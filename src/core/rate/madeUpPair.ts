@@ -19,10 +19,11 @@ export type PairFound = { readonly aim: Aim; readonly value: number; readonly ot
 
 /** A piece below this share of the whole does no more than its partner's tolerance. */
 const LEAST_SHARE = 0.01;
-/** Pairs weighed, and how much an uneven pair and a value outside E12 count against exactness. Own choice. */
+/** Pairs weighed, and how much an uneven pair, a value outside E12 and a large pad count against exactness. Own choice. */
 const WEIGHED = 24;
 const UNEVEN = 0.2;
 const RARE = 0.1;
+const PADDED = 2;
 const OTHERS = 3;
 
 /**
@@ -94,7 +95,7 @@ function pairBadness({ off, parts }: MadeUp, slack: number): number {
 /** How poor a large piece with its pad is: how far off, how much the pad has to make up, whether the large one is rare. */
 function padBadness({ off, parts }: MadeUp, slack: number): number {
   const [large = 1, pad = 0] = parts.map(({ value }) => value).sort((a, b) => b - a);
-  return Math.abs(Math.log(1 + off)) / slack + pad / (large + pad) + (isRare(large) ? 1 : 0);
+  return Math.abs(Math.log(1 + off)) / slack + (PADDED * pad) / (large + pad) + (isRare(large) ? 1 : 0);
 }
 
 function pairOf(

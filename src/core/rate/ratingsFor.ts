@@ -6,6 +6,7 @@ import type { Aim, Ratings, Rejected } from "../ratings.js";
 import type { Settings } from "../rule.js";
 import type { RuleFor } from "../rules/ruleFor.js";
 import { technologyOf } from "../rules/technologies.js";
+import { decidingLimit } from "./decidingLimit.js";
 import { findAim } from "./findAim.js";
 import { fitOfAim } from "./fitOf.js";
 import { linePart } from "./lineParts.js";
@@ -155,7 +156,7 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
     temperatureCoefficient: part.temperatureCoefficient?.value ?? null,
     taper: part.taper,
     room,
-    fit: fitOfAim({ kind: part.kind, aim: found.aim, room }, isShell),
+    fit: fitOfAim(part, { aim: found.aim, room }, isShell),
     aim: found.aim,
     rejected: [
       ...(NEVER_INSTEAD[rule.classRow.id] ?? []),
@@ -163,6 +164,7 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
       ...found.rejected,
     ],
     because: [...value.because, ...watts.because, ...volts.because, ...found.because, ...pinsOf(part, rule)],
+    decides: decidingLimit(need, found.aim, found.because),
     choices: found.choices,
     figures: {
       ...(watts.lost === null ? {} : { lostWatts: watts.lost }),

@@ -41,8 +41,13 @@ export function valueLimits(part: Part, rule: RuleFor, place: Place, settings: S
   if (wanted === null || rule.low === null || rule.high === null) return blank;
   const ruled = onSide({ min: wanted * (1 + rule.low), max: wanted * (1 + rule.high) }, wanted, settings);
   const most = part.kind === "capacitor" && rule.ladder === "elec_V" ? place.rectifierFarads : null;
-  if (most === null || most >= ruled.max) return { ...blank, window: ruled, mostFarads: most };
+  if (most === null) return { ...blank, window: ruled };
   const wins = most < wanted ? `: that wins over the ${writeValue(wanted, part.kind)} of the list` : "";
   const because = [`the rectifier's sheet allows ${writeValue(most, part.kind)} at most${wins}`];
-  return { ...blank, window: { min: Math.min(ruled.min, most), max: most }, mostFarads: most, because };
+  return {
+    ...blank,
+    window: { min: Math.min(ruled.min, most), max: Math.min(ruled.max, most) },
+    mostFarads: most,
+    because,
+  };
 }

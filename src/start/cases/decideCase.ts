@@ -1,7 +1,7 @@
 import {
-  type Decision,
   decide,
   networkValue,
+  oneLine,
   PartsError,
   type Piece,
   POLICIES,
@@ -12,13 +12,14 @@ import {
   ratingsFor,
   readNetwork,
   ruleFor,
+  type Stages,
 } from "../../core/index.js";
 import type { Answer } from "./answer.js";
 import type { Case } from "./case.js";
 import { type Laid, layOut } from "./layOut.js";
 import { orderOf } from "./orderCase.js";
 
-type Decided = { readonly laid: Laid; readonly decision: Decision; readonly ratings: Ratings };
+type Decided = Stages & { readonly laid: Laid };
 
 const VERDICTS: Readonly<Record<string, string>> = {
   good: "IN",
@@ -35,7 +36,8 @@ function decideOne(laid: Laid, inForce: RulesInForce): Decided {
   const rule = { ...ruleFor(inForce, laid.part.className.value, laid.part.role?.value ?? null), ...laid.ruled };
   const { place, stock, readings, findings, limits } = laid;
   const decision = decide(laid.part, rule, inForce.settings, { place, readings, findings, limits, set: laid.set });
-  return { laid, decision, ratings: ratingsFor(laid.part, rule, inForce.settings, { place, stock }) };
+  const ratings = ratingsFor(laid.part, rule, inForce.settings, { place, stock, room: laid.room });
+  return { laid, part: laid.part, rule, decision, ratings };
 }
 
 /** The action under each policy: one part, three lawful answers. */
@@ -87,6 +89,7 @@ function decidedCase(one: Case, defaults: RulesInForce): Answer {
   return {
     id: one.id,
     action,
+    line: oneLine({ ...top, decision: { ...top.decision, action } }, whole ? decided : []),
     verdict: top.decision.verdict === null ? null : VERDICTS[top.decision.verdict],
     drift: top.decision.drift,
     ...fitted(decided),
@@ -101,13 +104,16 @@ function decidedCase(one: Case, defaults: RulesInForce): Answer {
     choices: unique(decided.flatMap(({ ratings }) => ratings.choices ?? [])),
     cautions: unique([top, ...decided].flatMap(({ decision }) => decision.cautions)),
     because: unique([
+      top.decision.leads,
       ...top.decision.because,
       ...decided.flatMap(({ decision, ratings }) => [...decision.because, ...ratings.because]),
+      ...decided.flatMap(({ ratings }) => ratings.decides ?? []),
     ]),
     toRead: unique([top, ...decided].flatMap(({ decision }) => decision.toRead)),
     policy: top.decision.policy,
     byPolicy: byPolicy(whole ?? first.laid, inForce),
     rule: top.decision.rule,
+    ...(first.ratings.fit && !whole ? { fit: first.ratings.fit } : {}),
     figures: decided.length === 1 ? first.ratings.figures : decided.map(({ ratings }) => ratings.figures),
   };
 }

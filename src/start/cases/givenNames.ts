@@ -35,6 +35,9 @@ export type GivenName =
   | "startVolts"
   | "supplyVolts"
   | "celsius"
+  | "roomLength"
+  | "roomDiameter"
+  | "tagSpan"
   | "stock"
   | "era";
 
@@ -44,6 +47,7 @@ type NameRow = readonly [words: RegExp, figure: GivenName, measures: readonly Me
 const OHMS = ["ohms"] as const;
 const VOLTS = ["volts"] as const;
 const AMPS = ["amps"] as const;
+const METRES = ["metres"] as const;
 const VALUE = ["ohms", "farads"] as const;
 
 /**
@@ -121,6 +125,9 @@ export const GIVEN_NAMES: readonly NameRow[] = [
   [/^(cathodes?|string|heaters?|plates?|screen|drain|total|sections?|through)$/, "amps", AMPS, true],
   [/^(ambient|t(emp(erature)?)?(amb\w*)?|air|chassis(temp\w*)?|surroundings)$|celsius/, "celsius", ["celsius"]],
   [/^(stock|candidates|values(in)?stock|available)$/, "stock", VALUE],
+  [/^(room|shell|chassis|space)?length$|^(room|shell|space)$/, "roomLength", METRES],
+  [/^(room|shell|chassis|space)?dia(meter)?$/, "roomDiameter", METRES],
+  [/^(tag|lead|lug)?(span|spacing)$/, "tagSpan", METRES],
   [/^(era|year)$/, "era", []],
 ];
 

@@ -1,7 +1,7 @@
 /** TABLE: the units in which a case's keys and texts end. */
 
 /** What a unit measures; celsius is told apart from a capacitance's C by the name before it. */
-export type Measure = "volts" | "amps" | "watts" | "ohms" | "farads" | "ratio" | "hertz" | "celsius";
+export type Measure = "volts" | "amps" | "watts" | "ohms" | "farads" | "ratio" | "hertz" | "celsius" | "metres";
 
 /** A unit as written, and what one of it is in base units (ratios for percent). */
 type UnitRow = readonly [written: string, measure: Measure, factor: number];
@@ -26,6 +26,7 @@ const UNITS: readonly UnitRow[] = [
   ["mW|mw", "watts", 1e-3],
   ["W|w|[Ww]atts?", "watts", 1],
   ["[Hh]z", "hertz", 1],
+  ["mm|Mm", "metres", 1e-3],
   ["[Dd]eg_?C|°C|[Cc]elsius|C", "celsius", 1],
 ];
 
@@ -41,6 +42,7 @@ const BARE: Readonly<Record<Measure, string>> = {
   farads: "farads",
   ratio: "tol",
   hertz: "hz",
+  metres: "length",
   celsius: "celsius",
 };
 

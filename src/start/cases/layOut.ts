@@ -5,6 +5,7 @@ import {
   type Kind,
   type Part,
   type Place,
+  type Ratings,
   type Reading,
   type RuleFor,
   type RulesInForce,
@@ -34,6 +35,7 @@ export type Laid = {
   readonly stock: readonly number[] | null;
   readonly set: SetFacts;
   readonly ruled: Partial<RuleFor>;
+  readonly room: Ratings["room"];
 };
 
 /** A case laid out: its pieces, the whole where it is split, and the settings it changes. */
@@ -84,6 +86,7 @@ function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce:
     stock: stockOf(given, piece.kind),
     set: setOf(one),
     ruled: ruledByCase(given),
+    room: roomOf(figure),
   };
 }
 
@@ -136,6 +139,13 @@ function placeOf(piece: PieceCase, figure: Figure): Place {
 const mapped = (number: number | null, change: (number: number) => number) => (number === null ? null : change(number));
 
 const highest = (a: number | null, b: number | null) => (a === null || b === null ? (a ?? b) : Math.max(a, b));
+
+/** The room of a case in metres; null where it gives none. */
+function roomOf(figure: Figure): Ratings["room"] {
+  const [length, diameter, span] = [figure("roomLength"), figure("roomDiameter"), figure("tagSpan")];
+  if (length === null && diameter === null && span === null) return null;
+  return { lengthMetres: length, diameterMetres: diameter, spanMetres: span };
+}
 
 function stockOf(given: Given, kind: Kind): readonly number[] | null {
   const list = given.figures.get("stock");

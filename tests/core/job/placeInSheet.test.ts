@@ -92,8 +92,9 @@ describe("the room a part has", () => {
     return stagesOf({ ...COUPLING, reading: null, ...row }, inForce).ratings.fit;
   };
 
-  test("goes into the limits and says how the usual body fits; nobody asked, nothing said", () => {
-    expect(fitIn({})).toBeNull();
+  test("goes into the limits and says how the usual body fits; where nobody measured, the old body is the measure", () => {
+    expect(fitIn({})).toMatchObject({ fit: "fits" });
+    expect(fitIn({})?.because).toMatch(/no larger than the old one/);
     expect(fitIn({ roomLength: 38, roomDiameter: 14 })?.fit).toBe("fits");
     expect(fitIn({ roomLength: 38, roomDiameter: 2 })?.fit).toBe("tight");
     expect(ratingsOfRow({ ...COUPLING, roomLength: 38 }, DEFAULTS_IN_FORCE)[0]!.room?.lengthMetres).toBe(0.038);

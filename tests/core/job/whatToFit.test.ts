@@ -68,7 +68,7 @@ describe("what to fit for one line", () => {
 
   test("one line that a restorer would write", () => {
     expect(oneLine(ask("R7 470K 1/2W", { usedAs: "plate_load", volts: 250 })[0]!)).toBe(
-      "R7 470 k 1/2 W carbon composition resistor, plate load: composition drifts upward with age and heat; about half that get tested are out of tolerance; test; if it goes: 470 k ±5 % 1 W metal film, 350 V body; because it burns 0.133 W, 0.266 W at 50 % load",
+      "R7 470 k 1/2 W carbon composition resistor, plate load: composition drifts upward with age and heat; about half that get tested are out of tolerance, test; if it goes: 470 k ±5 % 1 W metal film, 350 V body, because 250 V would be all of a 1/2 W body's limit",
     );
   });
 

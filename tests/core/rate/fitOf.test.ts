@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fitOf, type Piece } from "../../../src/core/index.js";
+import { type FitAsked, fitOf, type Piece, usualBody } from "../../../src/core/index.js";
 
 const piece = (more: Partial<Piece>): Piece => ({
   value: null,
@@ -34,10 +34,47 @@ describe("whether a new body goes where the old one was", () => {
       "tight",
     ],
   ] as const)("%s", (_why, what, kind, where, fit) => {
-    expect(fitOf(what, kind, where).fit).toBe(fit);
+    expect(fitOf(what, kind, { room: where }).fit).toBe(fit);
   });
 
+  const WATT = piece({ watts: 1, technology: "metal_film" });
+  const says = (asked: FitAsked, what = WATT) => fitOf(what, "resistor", asked);
+
   test("thin leads are told: sleeve them and anchor both ends", () => {
-    expect(fitOf(piece({ watts: 1, technology: "metal_film" }), "resistor", room(30, 10)).because).toMatch(/sleeve/);
+    expect(says({ room: room(30, 12) }).because).toMatch(/leads 0.6 mm.*sleeve/);
+  });
+
+  // 1 W of film is 11 by 5 mm on leads of 0.6 mm, 1 W of composition 14.3 by 5.7 mm on leads of 0.92 mm (see the table of bodies).
+  const OLD = usualBody("carbon_comp", { kind: "resistor", value: 1e5, watts: 1, volts: null });
+
+  test("where nobody measured, a body no larger than the old one fits, and both are named", () => {
+    expect(says({ room: null, old: OLD })).toMatchObject({ fit: "fits" });
+    expect(says({ room: null, old: OLD }).because).toMatch(
+      /11 mm by 5 mm, leads 0.6 mm \(the old one 14.3 mm by 5.7 mm, leads 0.9 mm\)/,
+    );
+    expect(says({ room: null, old: OLD }, piece({ watts: 5, technology: "wirewound" })).fit).toBe("unknown");
+  });
+
+  test.each([
+    [16, "tight", "11 mm and two bends want 17 mm"],
+    [18, "unknown", "the tags are far enough apart, its room is not known"],
+    [70, "unknown", "leads of 25 mm reach over 61 mm"],
+  ])("tags %d mm apart: %s, for %s", (span, fit, _why) => {
+    const { fit: found, because } = says({
+      room: { lengthMetres: null, diameterMetres: null, spanMetres: span / 1000 },
+    });
+    expect(found).toBe(fit);
+    expect(/do not reach/.test(because)).toBe(span > 61);
+  });
+
+  test("a watt and more is stood off: 5 mm of air above a body of 5 mm", () => {
+    expect(says({ room: room(30, 9) }).fit).toBe("tight");
+    expect(says({ room: room(30, 10) })).toMatchObject({ fit: "fits" });
+    expect(says({ room: room(30, 10) }).because).toMatch(/stand it 5 mm off/);
+  });
+
+  test("in the old shell there is neither bend nor stand-off", () => {
+    expect(says({ room: room(11, 5), isShell: true }).fit).toBe("fits");
+    expect(says({ room: null, isShell: true, old: OLD }).fit).toBe("unknown");
   });
 });

@@ -1,7 +1,7 @@
 /** TABLE: the columns of Parts, in the order of thought; whatever a worked-out column rests on stands to its left. */
 import { number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { AMPS, MILLIMETRES, PIECES, SIZE, VOLTS, WATTS } from "./formats.js";
+import { AMPS, CELSIUS, MILLIMETRES, PIECES, SIZE, VOLTS, WATTS } from "./formats.js";
 
 const where = { group: "where", tint: "printed" } as const;
 const was = { group: "was", tint: "printed" } as const;
@@ -42,10 +42,12 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   voltsThere: number("volts there", VOLTS, found),
   peakVoltsThere: number("peak volts there", VOLTS, { ...found, width: 84 }),
   ampsThere: number("amps there", AMPS, found),
+  celsiusThere: number("heat there", CELSIUS, found),
   mostCapacitance: text("most capacitance", { ...found, width: 84 }),
   gridResistor: text("grid resistor", { ...found, width: 84 }),
   roomLength: number("room length", MILLIMETRES, { ...found, width: 76 }),
   roomDiameter: number("room diameter", MILLIMETRES, { ...found, width: 76 }),
+  tagSpan: number("tag span", MILLIMETRES, { ...found, width: 70 }),
   reading: text("reading", { ...yours, group: "measured", width: 90 }),
   inPlace: word("in place", IN_PLACE, { ...yours, group: "measured", width: 76 }),
   accuracy: number("meter accuracy", "0.0%", { ...yours, group: "measured", width: 70 }),

@@ -1,12 +1,13 @@
 import { DRIFT_SHEET, type DriftRow, driftCounts } from "../core/index.js";
 import { type Book, rulesOf, valuesOf } from "./book.js";
 import { unanswered } from "./fill.js";
+import { partsOnce } from "./once.js";
 import { nothingToDo, type Step } from "./step.js";
 import { addRows, patchRows, type RowCells, writtenRow } from "./writeSheet.js";
 
-/** How far the resistors of a set have drifted, counted by value, by watts and by section. */
+/** How far the resistors of a set have drifted, counted by value, by watts and by section; a part in two lists once. */
 export function driftOf(book: Book, short: string | null): readonly DriftRow[] {
-  const rows = (book.parts?.rows ?? []).filter(({ values }) => values.project === short);
+  const rows = partsOnce(book).filter(({ values }) => values.project === short);
   return driftCounts(rows.map(unanswered), rulesOf(book, short));
 }
 

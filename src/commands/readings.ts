@@ -16,6 +16,7 @@ import {
 } from "../core/index.js";
 import { type Book, rulesOf } from "./book.js";
 import { unanswered } from "./fill.js";
+import { withOtherRows } from "./once.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { renewed } from "./values.js";
@@ -99,7 +100,8 @@ const logRows = (when: string, { taken, told: { verdict } }: Logged): readonly R
   });
 
 /**
- * Logs readings: the log in Readings gets a row for each, and Parts shows the last of each part. One undo takes all back.
+ * Logs readings: the log in Readings gets a row for each, and Parts shows the last of each part, in all lists that name it. One undo takes
+ * all back.
  *
  * @param when As the log shall say it.
  * @throws PartsError where a figure of a row cannot be read.
@@ -113,7 +115,7 @@ export function logReadingsStep(book: Book, all: readonly Taken[], when: string)
     changes: [
       ...patchRows(
         book.parts,
-        done.map(({ taken, cells }) => ({ at: taken.row.at, cells })),
+        done.flatMap(({ taken, cells }) => withOtherRows(book, [taken.row]).map(({ at }) => ({ at, cells }))),
       ),
       ...addRows(
         book.readings,
@@ -157,7 +159,7 @@ export function leadsBackStep(book: Book, rows: readonly PartRow[]): Step {
   const names = rows.map((row) => row.values.designator).join(", ");
   const changes = patchRows(
     book.parts,
-    rows.map((row) => ({ at: row.at, cells: { lifted: "" } })),
+    withOtherRows(book, rows).map((row) => ({ at: row.at, cells: { lifted: "" } })),
   );
   return { name: `${names}: lead is back`, changes, overwrites: [], notes: [] };
 }

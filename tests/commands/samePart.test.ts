@@ -2,10 +2,13 @@ import { beforeAll, expect, test } from "vitest";
 import { openBook, valuesOf } from "../../src/commands/book.js";
 import { bringInListStep } from "../../src/commands/bringInList.js";
 import { sayStep, unsayStep } from "../../src/commands/decideRows.js";
+import { driftOf } from "../../src/commands/drift.js";
 import { wantsOf } from "../../src/commands/orderBook.js";
 import { overviewOf } from "../../src/commands/overview.js";
 import { paperOf } from "../../src/commands/papers.js";
+import { leadsBackStep, logReadingsStep } from "../../src/commands/readings.js";
 import { doStep } from "../../src/commands/step.js";
+import { readReadings } from "../../src/core/index.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import { Model } from "../../src/hosts/library.js";
 import { registerFromSources } from "../../src/start/cellFunctions.js";
@@ -64,4 +67,24 @@ test("papers name the part by both its lists", async () => {
   await join();
   const { rows } = paperOf(await openBook(host), null, "report");
   expect(rows.map(([part]) => part)).toEqual(["Power R1 (R1 in factory list)", "Sound C1"]);
+});
+
+test("a reading taken at one of its rows serves both, and counts once in the drift", async () => {
+  const { host, join } = await paired();
+  await join();
+  const book = await openBook(host);
+  const row = book.parts!.rows[0]!;
+  const readings = readReadings("112 k", row.values.value, "resistor");
+  const taken = { row, readings, inPlace: "lifted", accuracy: null, remark: null } as const;
+  await doStep(host, logReadingsStep(book, [taken], "12 Oct"));
+  const read = await openBook(host);
+  expect(valuesOf(read.parts).map(({ reading }) => reading)).toEqual(["112 k", "112 k", null]);
+  expect(valuesOf(read.readings)).toHaveLength(1);
+  expect(
+    driftOf(read, "HL")
+      .filter(({ by }) => by === "value")
+      .map((each) => each.read),
+  ).toEqual([1]);
+  await doStep(host, leadsBackStep(read, [read.parts!.rows[1]!]));
+  expect(valuesOf((await openBook(host)).parts).map(({ lifted }) => lifted)).toEqual([null, null, null]);
 });

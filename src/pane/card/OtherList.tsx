@@ -1,7 +1,7 @@
 import { Combobox, Field, Option } from "@fluentui/react-components";
 import { useState } from "react";
 import { joinable, joinStep, leaveAsideStep } from "../../commands/joinParts.js";
-import { otherRowsOf } from "../../commands/once.js";
+import { otherRowsOf, partsOnce } from "../../commands/once.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { type PARTS_SHEET, readOtherList } from "../../core/index.js";
 import { useBench } from "../bench.js";
@@ -23,6 +23,9 @@ export function OtherList({ row }: { row: PartRow }) {
           <strong>{values.designator}</strong> in {values.document}: <Quiet>{values.printed}</Quiet>
         </div>
       ))}
+      {others.length > 0 && !partsOnce(book).includes(row) && (
+        <Quiet>It is counted and ordered at its row in the other list.</Quiet>
+      )}
       <Sayings row={row} />
       {others.length === 0 && <PairByHand row={row} choices={choices} />}
     </Stack>

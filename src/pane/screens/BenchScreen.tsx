@@ -1,5 +1,6 @@
 import { Button, Dropdown, Field, Input, Option } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
+import { partsOnce } from "../../commands/once.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { canBeRead, isToRead } from "../../commands/overview.js";
 import type { PARTS_SHEET } from "../../core/index.js";
@@ -63,7 +64,9 @@ function BenchOfSet({ rows, short }: { rows: readonly PartRow[]; short: string |
   const [isPasting, setPasting] = useState(false);
   const sections = [...new Set(rows.map(sectionOf))];
   const readable = here.filter(({ values }) => canBeRead(values));
-  const toRead = here.filter(({ values }) => isToRead(values));
+  const { book } = useBench();
+  const once = new Set(partsOnce(book));
+  const toRead = here.filter((row) => once.has(row) && isToRead(row.values));
   const meter = Number(accuracy.replace(",", ".")) / 100 || null;
   const at = row ? readable.indexOf(row) : -1;
   const stepBy = (by: number) => {
@@ -108,7 +111,7 @@ function BenchOfSet({ rows, short }: { rows: readonly PartRow[]; short: string |
       <Field label="The meter is good to, in %">
         <Input inputMode="decimal" value={accuracy} onChange={(_, { value }) => setAccuracy(value)} />
       </Field>
-      <LeadsLifted rows={rows.filter(({ values }) => values.lifted)} />
+      <LeadsLifted rows={rows.filter((row) => once.has(row) && row.values.lifted)} />
       <Stack title={`${toRead.length} to read in ${section}`} isCard>
         <RowPicker
           rows={toRead}

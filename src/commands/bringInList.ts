@@ -60,9 +60,23 @@ export function bringInListStep(
     name: `Write ${counted(fresh.length, "part")} to the sheet${again > 0 ? `, ${again} read again` : ""}`,
     changes,
     overwrites: [],
-    notes: unclear > 0 ? [`${counted(unclear, "line")} stayed unclear; they stand in Lines.`] : [],
+    notes: [
+      ...(unclear > 0 ? [`${counted(unclear, "line")} stayed unclear; they stand in Lines.`] : []),
+      ...notTold(reading.numbersWithoutValue),
+    ],
   };
 }
+
+/** What is said of part numbers that stand in place of values and that no table tells. */
+export function notTold(numbers: readonly string[]): readonly string[] {
+  if (numbers.length === 0) return [];
+  const first = numbers.slice(0, MOST_NAMED).join(", ");
+  const more = numbers.length > MOST_NAMED ? ` and ${numbers.length - MOST_NAMED} more` : "";
+  return [`Your part numbers do not tell what ${first}${more} ${numbers.length === 1 ? "is" : "are"}.`];
+}
+
+/** As many part numbers as are named in one sentence. */
+const MOST_NAMED = 6;
 
 const newProject = ({ short, set, card = {} }: ListTarget) => ({
   ...emptyRow(PROJECTS_SHEET),

@@ -1,6 +1,15 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { type ListedPart, PartsError, problemText, readList } from "../core/index.js";
+import { parseArgs } from "node:util";
+import {
+  type ListedPart,
+  type PartNumberTable,
+  PartsError,
+  plainNumber,
+  problemText,
+  readList,
+  readPartNumbers,
+} from "../core/index.js";
 import { readSource } from "../sources/readSource.js";
 
 /** One part as printed by `npm run -s read`: the listed part with its tolerance in two fields and its warnings as codes. */
@@ -16,15 +25,16 @@ function plainPart(part: ListedPart) {
 }
 
 /** The reading of one file as one line of JSON; a file that cannot be read gives its problem in the same place. */
-async function readingOf(file: string): Promise<string> {
+async function readingOf(file: string, partNumbers: PartNumberTable): Promise<string> {
   try {
     const { lines } = await readSource(path.basename(file), readFileSync(file));
-    const { parts, furniture, unread, questions } = readList(lines);
+    const { parts, furniture, unread, questions, numbersWithoutValue } = readList(lines, { partNumbers });
     return JSON.stringify({
       parts: parts.map(plainPart),
       furniture,
       unread: unread.map(({ line }) => line),
       questions,
+      numbersWithoutValue,
     });
   } catch (error) {
     if (!(error instanceof PartsError)) throw error;
@@ -32,9 +42,17 @@ async function readingOf(file: string): Promise<string> {
   }
 }
 
-const files = process.argv.slice(2);
-if (files.length === 0) {
-  console.error("Name at least one parts list: npm run -s read -- LIST...");
+/** The user's table of part numbers, from a file. */
+async function tableOf(file: string | undefined): Promise<PartNumberTable> {
+  if (file === undefined) return new Map();
+  const { lines } = await readSource(path.basename(file), readFileSync(file));
+  return new Map(readPartNumbers(lines).rows.map(({ number, description }) => [plainNumber(number), description]));
+}
+
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { numbers: { type: "string" } } });
+if (positionals.length === 0) {
+  console.error("Name at least one parts list: npm run -s read -- [--numbers TABLE] LIST...");
   process.exitCode = 1;
 }
-for (const file of files) console.log(await readingOf(file));
+const table = await tableOf(values.numbers);
+for (const file of positionals) console.log(await readingOf(file, table));

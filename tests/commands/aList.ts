@@ -52,6 +52,7 @@ export const LIST: DocumentReading = {
   ],
   notes: ["All resistors 1/2 watt"],
   questions: [],
+  numbersWithoutValue: [],
   capitalM: null,
 };
 

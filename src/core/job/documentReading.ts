@@ -1,5 +1,6 @@
 import { complete } from "../complete/complete.js";
 import type { ListedPart, Part } from "../part.js";
+import type { PartNumberTable } from "../read/parts/partNumberTable.js";
 import { type ListReading, readList } from "../read/readList.js";
 import type { SourceLine } from "../read/sourceLine.js";
 import type { RulesInForce } from "../rule.js";
@@ -25,18 +26,21 @@ export type DocumentReading = {
   readonly lines: readonly LineReading[];
   readonly notes: readonly string[];
   readonly questions: readonly string[];
+  /** Part numbers in place of values that the table of part numbers does not tell. */
+  readonly numbersWithoutValue: readonly string[];
   readonly capitalM: "thousand" | "million" | null;
 };
 
 /**
- * What bears on how a list is understood: what M means, the year of the set, the rules that name types and uses, and
- * which words of a scan are in doubt.
+ * What bears on how a list is understood: what M means, the year of the set, the rules that name types and uses, what part
+ * numbers stand for, and which words of a scan are in doubt.
  */
 export type ListAnswers = {
   readonly capitalM: "thousand" | "million" | null;
   readonly era: number | null;
   readonly inForce: RulesInForce;
   readonly doubtful?: readonly Doubt[];
+  readonly partNumbers?: PartNumberTable;
 };
 
 /**
@@ -45,7 +49,8 @@ export type ListAnswers = {
  * @example readDocument(lines, { capitalM: null, era: 1948, inForce: DEFAULTS_IN_FORCE }).parts[0].watts // { value: 0.5, from: "note", at: "note 1" }
  */
 export function readDocument(lines: readonly SourceLine[], answers: ListAnswers): DocumentReading {
-  const reading = readList(lines, answers.capitalM ? { capitalM: answers.capitalM } : {});
+  const { capitalM, partNumbers } = answers;
+  const reading = readList(lines, { ...(capitalM ? { capitalM } : {}), ...(partNumbers ? { partNumbers } : {}) });
   const own = withDoubts(reading.parts, answers.doubtful ?? []).flatMap((listed) =>
     splitPart(listed).map((split) => ({ split, line: listed.lines[0] ?? 0 })),
   );
@@ -63,6 +68,7 @@ export function readDocument(lines: readonly SourceLine[], answers: ListAnswers)
     lines: linesOf(lines, reading),
     notes: reading.notes.map(({ text }) => text),
     questions: reading.questions,
+    numbersWithoutValue: reading.numbersWithoutValue,
     capitalM: reading.dialect.capitalM,
   };
 }

@@ -1,6 +1,7 @@
 import type { Cell } from "../table.js";
 import { likeness, type Sheet } from "./sheet.js";
 import { DOCUMENTS_SHEET, DRIFT_SHEET, LINES_SHEET, PROJECTS_SHEET, READINGS_SHEET } from "./sheets/papers.js";
+import { PART_NUMBERS_SHEET } from "./sheets/partNumbers.js";
 import { PARTS_SHEET } from "./sheets/parts.js";
 import { DERATING_SHEET, RULES_SHEET, SETTINGS_SHEET } from "./sheets/rulebook.js";
 import { SAME_PARTS_SHEET } from "./sheets/sameParts.js";
@@ -12,6 +13,7 @@ export const SHEETS: readonly Sheet[] = [
   DOCUMENTS_SHEET,
   PARTS_SHEET,
   LINES_SHEET,
+  PART_NUMBERS_SHEET,
   SAME_PARTS_SHEET,
   READINGS_SHEET,
   DRIFT_SHEET,

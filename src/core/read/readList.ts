@@ -7,7 +7,7 @@ import { dialectOf, evidenceOf } from "./notes/dialect.js";
 import { bareUnitsOf } from "./notes/units.js";
 import type { Context, Dialect } from "./parts/context.js";
 import { finishParts } from "./parts/finishParts.js";
-import { type PartNumberTable, withPartNumbers } from "./parts/partNumberTable.js";
+import { numbersWithoutValue, type PartNumberTable, withPartNumbers } from "./parts/partNumberTable.js";
 import { statedPart } from "./parts/statedPart.js";
 import { ofRoles, textsOf } from "./parts/texts.js";
 import { designatorsOf } from "./records/designators.js";
@@ -26,7 +26,8 @@ export type ReadOptions = {
  * A parts list read: its parts in the order of their lines, and what became of every other line.
  *
  * `furniture` are headings, notes, page heads; `unread` are lines of which nothing could be made, with the reason.
- * `questions` are what only a person can settle.
+ * `questions` are what only a person can settle; `numbersWithoutValue` are part numbers that stand in place of a value and that
+ * no table explains.
  */
 export type ListReading = {
   readonly parts: readonly ListedPart[];
@@ -35,6 +36,7 @@ export type ListReading = {
   readonly notes: readonly Note[];
   readonly dialect: Dialect;
   readonly questions: readonly string[];
+  readonly numbersWithoutValue: readonly string[];
 };
 
 /**
@@ -62,7 +64,7 @@ export function readList(printed: readonly SourceLine[], options: ReadOptions = 
   const dialect = dialectOf(layout.notes, evidence, options.capitalM);
   const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
   const stated = records.map((record, i) => statedPart(record, context, texts[i]));
-  const listed = withPartNumbers(stated, options.partNumbers);
+  const listed = withPartNumbers(stated, records, options.partNumbers, context);
   const parts = finishParts(listed, defaultsOf(clauses), layout.remarks, context);
   return {
     parts,
@@ -70,6 +72,7 @@ export function readList(printed: readonly SourceLine[], options: ReadOptions = 
     notes: layout.notes,
     dialect,
     questions: questionsOf(dialect, parts),
+    numbersWithoutValue: numbersWithoutValue(parts),
   };
 }
 

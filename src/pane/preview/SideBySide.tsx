@@ -1,6 +1,6 @@
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
-import type { Corrected } from "../../commands/bringInList.js";
+import { type Corrected, notTold } from "../../commands/bringInList.js";
 import type { PagePictures, Source } from "../../commands/previewList.js";
 import { counted } from "../../commands/step.js";
 import type { CorrectedCells, DocumentReading } from "../../core/index.js";
@@ -79,6 +79,9 @@ export function SideBySide(props: {
           <ChosenLine understood={chosen} step={step} correct={props.correct} />
           {reading.questions.map((question) => (
             <strong key={question}>{question}</strong>
+          ))}
+          {notTold(reading.numbersWithoutValue).map((said) => (
+            <strong key={said}>{said}</strong>
           ))}
           {source.doubtful.length > 0 && (
             <Quiet>

@@ -1,11 +1,15 @@
 import { Button, Field, Input, Radio, RadioGroup, Textarea } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { rulesOf, valuesOf } from "../../commands/book.js";
+import { projectOf, rulesOf, valuesOf } from "../../commands/book.js";
 import { bringInListStep, type Corrected } from "../../commands/bringInList.js";
 import { listsOf } from "../../commands/joinParts.js";
+import { type KeptDocument, textFromLines } from "../../commands/linesAgain.js";
+import { partNumbersOf } from "../../commands/partNumbers.js";
 import { listSource, pastedSource, previewList, type Source } from "../../commands/previewList.js";
 import { type CorrectedCells, type DocumentReading, PARTS_SHEET } from "../../core/index.js";
 import { textOf, useBench } from "../bench.js";
+import { PartNumbers } from "../card/PartNumbers.js";
+import { ReadAgain } from "../card/ReadAgain.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
@@ -21,9 +25,9 @@ export function ListScreen({ go }: ScreenProps) {
   const [taken, setTaken] = useState<Taken | null>(null);
   const [text, setText] = useState("");
   const [isOver, setOver] = useState(false);
-  const take = async (file: File | null, from: () => Promise<Source>) => {
+  const take = async (file: File | null, from: () => Promise<Source>, again: KeptDocument | null = null) => {
     try {
-      setTaken({ source: await from(), file });
+      setTaken({ source: await from(), file, again });
       say(null);
     } catch (error) {
       setTaken(null);
@@ -68,26 +72,35 @@ export function ListScreen({ go }: ScreenProps) {
         </Button>
         <PickFile label="Take a file" accept=".txt,.csv,.tsv,.md,.xlsx,.pdf,image/*" onFile={takeFile} />
       </Row>
+      <ReadAgain
+        onPick={(kept) => void take(null, () => pastedSource(services.read, textFromLines(book, kept)), kept)}
+      />
+      <PartNumbers />
     </Stack>
   );
 }
 
-/** A list as it was given: its lines, and the file that can be shown beside them. */
-type Taken = { readonly source: Source; readonly file: File | null };
+/** A list as it was given: its lines, the file that can be shown beside them, and its document in Lines when it is read again. */
+type Taken = { readonly source: Source; readonly file: File | null; readonly again: KeptDocument | null };
 
 function Understood(props: Taken & { back: () => void; done: (isSecond: boolean) => void }) {
   const bench = useBench();
-  const set = setInHand(bench);
+  const set = props.again ? projectOf(bench.book, props.again.project) : setInHand(bench);
   const [capitalM, setM] = useState<M>(null);
   const [short, setShort] = useState(set?.short ?? "");
   const [name, setName] = useState(set?.name ?? "");
-  const [document, setDocument] = useState(set ? "" : "factory list");
+  const [document, setDocument] = useState(props.again?.document ?? (set ? "" : "factory list"));
   const [year, setYear] = useState(set?.era ?? "");
   const { source } = props;
   const found = useMemo(
     () =>
       understood(() =>
-        previewList(source, { capitalM, era: Number(year) || null, inForce: rulesOf(bench.book, short) }),
+        previewList(source, {
+          capitalM,
+          era: Number(year) || null,
+          inForce: rulesOf(bench.book, short),
+          partNumbers: partNumbersOf(bench.book),
+        }),
       ),
     [source, capitalM, year, bench.book, short],
   );

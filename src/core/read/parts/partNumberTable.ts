@@ -1,34 +1,55 @@
-import type { Kind } from "../../part.js";
-import { PartsError } from "../../problem.js";
-import { readValue } from "../../quantity/readValue.js";
-import { MEASURE_OF } from "./context.js";
-import type { Stated } from "./statedPart.js";
+import type { ListedField, ListedPart } from "../../part.js";
+import type { ListRecord } from "../records/resolveRows.js";
+import { type Context, MEASURE_OF } from "./context.js";
+import { type Stated, statedPart } from "./statedPart.js";
 
-/** Part numbers and the value text each stands for, as the user gives them ("1006750-39" -> "2 k"). */
+/** Part numbers, as `plainNumber` has them, and what each stands for in the notation of lists ("1006750-39" -> "2 k ±2 % 1/4 W"). */
 export type PartNumberTable = ReadonlyMap<string, string>;
 
-/** Parts that state only a part number, with the value that the user's table has for it. A printed value is never changed. */
-export function withPartNumbers(stated: readonly Stated[], table: PartNumberTable | undefined): readonly Stated[] {
-  if (!table) return stated;
-  return stated.map((entry) => {
-    const text = entry.part.stockNumber ? table.get(entry.part.stockNumber) : undefined;
-    const value =
-      text !== undefined && entry.part.valueState === "missing" ? valueForKind(text, entry.part.kind) : null;
-    if (value === null) return entry;
-    const from = {
-      ...entry.part.from,
-      value: { by: "reference" as const, at: `part number ${entry.part.stockNumber}` },
-    };
-    return { ...entry, part: { ...entry.part, value, valueState: "stated", from } };
+/** A part number as a table is looked up by: without blanks, in capitals. @example plainNumber("1006750 -39a") // "1006750-39A" */
+export const plainNumber = (text: string): string => text.replace(/\s+/g, "").toUpperCase();
+
+const OPEN: readonly (keyof ListedPart)[] = [
+  "tolerance", "watts", "volts", "construction", "dielectric", "temperatureCoefficient", "taper",
+]; // biome-ignore format: a table
+const OF_VALUE = ["value", "valueState", "valueMin", "valueMax", "valueText", "sections", "inner"] as const;
+
+/** Parts with a number of the user's table take from it what their line leaves unsaid. What is printed is never changed. */
+export function withPartNumbers(
+  stated: readonly Stated[],
+  records: readonly ListRecord[],
+  table: PartNumberTable | undefined,
+  context: Context,
+): readonly Stated[] {
+  if (!table || table.size === 0) return stated;
+  return stated.map((entry, at) => {
+    const text = entry.part.stockNumber === null ? undefined : table.get(plainNumber(entry.part.stockNumber));
+    if (text === undefined) return entry;
+    const cells = [{ role: "description" as const, text, unit: null }];
+    const { part: described } = statedPart({ ...records[at]!, cells, partNumber: null }, context);
+    return described.kind === entry.part.kind ? { ...entry, part: filled(entry.part, described) } : entry;
   });
 }
 
-function valueForKind(text: string, kind: Kind): number | null {
-  if (!MEASURE_OF[kind]) return null;
-  try {
-    return readValue(text, { kind }).value;
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
+function filled(part: ListedPart, described: ListedPart): ListedPart {
+  const open = OPEN.filter((key) => part[key] === null && described[key] !== null);
+  const isOpen = hasNoValue(part) && !hasNoValue(described);
+  const keys = [...open, ...(isOpen ? OF_VALUE : [])];
+  const at = `part number ${part.stockNumber}`;
+  const from = Object.fromEntries(
+    [...open, ...(isOpen ? ["value" as const] : [])].map((key) => [
+      key as ListedField,
+      { by: "reference" as const, at },
+    ]),
+  );
+  return { ...part, ...Object.fromEntries(keys.map((key) => [key, described[key]])), from: { ...part.from, ...from } };
+}
+
+const hasNoValue = ({ valueState, sections, inner }: ListedPart) =>
+  valueState === "missing" && sections === null && inner === null;
+
+/** The part numbers of parts whose value neither the list nor the user's table tells, each once. */
+export function numbersWithoutValue(parts: readonly ListedPart[]): readonly string[] {
+  const open = parts.filter((part) => MEASURE_OF[part.kind] !== undefined && hasNoValue(part));
+  return [...new Set(open.flatMap(({ stockNumber }) => stockNumber ?? []))];
 }

@@ -1,0 +1,67 @@
+import { describe, expect, test } from "vitest";
+import { plainNumber } from "../../../src/core/read/parts/partNumberTable.js";
+import { readPartNumbers } from "../../../src/core/read/readPartNumbers.js";
+import { readSource } from "../../../src/sources/readSource.js";
+import { readText } from "./readText.js";
+
+const tableOf = async (text: string) =>
+  readPartNumbers((await readSource("table.csv", new TextEncoder().encode(text))).lines);
+
+describe("a table of part numbers", () => {
+  test.each([
+    ["typed with gaps", "61-0745  2.2 meg 1/2 W\n61-0746  470 k"],
+    ["typed with one blank", "61-0745 2.2 meg 1/2 W\n61-0746 470 k"],
+    ["CSV without heads", "61-0745,2.2 meg 1/2 W\n61-0746,470 k"],
+    ["CSV with heads, the number in the middle", "Item,Part No.,Value\n,61-0745,2.2 meg 1/2 W\n,61-0746,470 k"],
+    [
+      "makers and prices left aside",
+      "P/N;Value;Maker;Price\n61-0745;2.2 meg 1/2 W;Orrin;0.12\n61-0746;470 k;Orrin;0.1",
+    ],
+  ])("%s", async (_form, text) => {
+    const { rows, refused } = await tableOf(text);
+    expect(rows).toEqual([
+      { number: "61-0745", description: "2.2 meg 1/2 W" },
+      { number: "61-0746", description: "470 k" },
+    ]);
+    expect(refused).toEqual([]);
+  });
+
+  test("a line without a number, or with nothing beside it, is said", async () => {
+    const { refused } = await tableOf("61-0745  2.2 meg\n61-0746\nsee page two  of the book");
+    expect(refused.map(({ line }) => line)).toEqual([2, 3]);
+  });
+});
+
+describe("a list that gives part numbers in place of values", () => {
+  const table = new Map(
+    [
+      ["61-0745", "2.2 meg ±5 % 1 W"],
+      ["64-0012", ".05 mfd 400 V paper"],
+    ].map(([number, text]) => [plainNumber(number!), text!] as const),
+  );
+  const LIST =
+    "Symbol\tPart No.\tDescription\nR1\t61-0745\tresistor\nC1\t64-0012\tcapacitor, 600 V\nR2\t61-0999\tresistor\nR3\t61-0745\tresistor, 470K";
+  const { parts, numbersWithoutValue } = readText(LIST, { partNumbers: table }, "\t");
+  const [r1, c1, r2, r3] = parts;
+
+  test("takes value and ratings from the table, and says so", () => {
+    expect(r1).toMatchObject({
+      value: 2_200_000,
+      watts: 1,
+      tolerance: { minus: 0.05, plus: 0.05 },
+      valueState: "stated",
+    });
+    expect(r1!.from.value).toEqual({ by: "reference", at: "part number 61-0745" });
+  });
+
+  test("keeps what it prints itself", () => {
+    expect(c1).toMatchObject({ volts: 600, dielectric: "paper" });
+    expect(c1!.value).toBeCloseTo(5e-8, 15);
+    expect(r3).toMatchObject({ value: 470_000, watts: 1 });
+  });
+
+  test("says the numbers that the table does not tell", () => {
+    expect(r2!.value).toBeNull();
+    expect(numbersWithoutValue).toEqual(["61-0999"]);
+  });
+});

@@ -34,6 +34,13 @@ describe("text becomes lines", () => {
     ]);
   });
 
+  test("a table of semicolons keeps its columns under a name that says text, and prose stays prose", () => {
+    const table = "Pos.;Art;Wert;Tol.\nR1;Schicht;4k7;5 %\nR2;Schicht;10k;5 %";
+    const prose = "Resistors: R1, R5 470K; R2 2.2 meg; R3\n100K 1 watt; R6 1.5K, 10%, carbon\nand R7 47K.";
+    expect(readText(table, "list.txt").lines[1]?.cells).toEqual(["R1", "Schicht", "4k7", "5 %"]);
+    expect(readText(prose, "list.txt").lines[0]?.cells).toBeNull();
+  });
+
   test.each<[text: string, delimiter: string | null, why: string]>([
     ["a;1,5;2,5\nb;2,75;1,0", ";", "commas are decimal commas there"],
     ['a,"1;2",3\nb,"2;3;4",4', ",", "semicolons inside quotes do not count"],

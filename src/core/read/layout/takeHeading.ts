@@ -26,7 +26,8 @@ export function takeHeading(walk: Walk, strip: Strip): boolean {
   const section = kind || isTitle || isSubtitle ? null : sectionName(text);
   if (!kind && section === null) return false;
   if (kind) walk.heading = text;
-  else [walk.pending, walk.heading] = [{ name: section!, afterHead: walk.heads !== null }, null];
+  else
+    [walk.pending, walk.heading] = [{ name: section!, afterHead: walk.heads !== null || walk.rows.length > 0 }, null];
   if (!isContinued(text)) walk.open = null;
   walk.furniture.push(...strip.numbers);
   return true;

@@ -31,7 +31,7 @@ const lastNamed = (parts: readonly ListedPart[], name: string | undefined) =>
 /** A remark that names one part, or that a star in a part's line points to. */
 function apply(parts: readonly ListedPart[], remark: Note, context: Context): ListedPart[] {
   const name = NAME.exec(remark.text)?.[0];
-  const star = /^\*+\s/.test(remark.text);
+  const star = /^\*+\s+(?![A-Z]{1,3}-?\d)/.test(remark.text);
   const at = star ? parts.findIndex((part) => /\*/.test(part.printed)) : lastNamed(parts, name);
   if (at < 0) return [...parts];
   const part = parts[at]!;

@@ -22,18 +22,27 @@ test.each([
   ["A-R193 THRU A-R195", "A-R193 A-R194 A-R195", "a circuit's letter before the name"],
   ["1A2R3, A23A2R14", "1A2R3 A23A2R14", "assemblies in the name"],
   ["Rö1", "Rö1", "a German tube"],
+  ["R 1, R 2", "R1 R2", "a blank inside"],
+  ["Tr 1", "Tr1", "a blank behind two letters"],
+  ["C202ABCD", "C202A C202B C202C C202D", "the letters of a can at once"],
+  ["2-C2 to 2-C4", "2-C2 2-C3 2-C4", "a unit's number before the name"],
 ])("%s is %s: %s", (text, names) => {
   expect(designatorsOf(text)).toEqual(names.split(" "));
 });
 
-test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K"])("%s is no designator", (text) => {
-  expect(designatorsOf(text)).toBeNull();
-});
+test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K", "C301A,B 65-0820", "V1 ECC83"])(
+  "%s is no designator",
+  (text) => {
+    expect(designatorsOf(text)).toBeNull();
+  },
+);
 
 test("designators stop where the value begins", () => {
   expect(designatorsAt("R1, R5, R7 470K")).toEqual({ names: ["R1", "R5", "R7"], end: 10 });
   expect(designatorsAt("R19, 20, 21 1K")!.names).toEqual(["R19", "R20", "R21"]);
   expect(designatorsAt("R5, 33 k")!.names).toEqual(["R5"]);
+  expect(designatorsAt("R5, 10,000 ohms")!.names).toEqual(["R5"]);
+  expect(designatorsAt("L4, 15 H")!.names).toEqual(["L4"]);
   expect(designatorsAt("C15, C16, 3 off")!.names).toEqual(["C15", "C16"]);
 });
 

@@ -30,9 +30,12 @@ export function mappingFor(book: Book | null, vendor: string, lines: readonly So
 }
 
 /** A vendor's lines as offers, under a mapping; what yields none stands beside them with its reason. */
-export function vendorList(file: VendorFile, lines: readonly SourceLine[], mapping: OfferMapping): VendorList {
-  const { offers, refused } = readOffers(lines, { vendor: file.vendor, mapping });
-  const { vendor, listDate } = file;
+export function vendorList(
+  { vendor, listDate }: Pick<VendorFile, "vendor" | "listDate">,
+  lines: readonly SourceLine[],
+  mapping: OfferMapping,
+): VendorList {
+  const { offers, refused } = readOffers(lines, { vendor, mapping });
   return { vendor, listDate, currency: mapping.currency, offers, refused, columns: writeMapping(mapping) };
 }
 

@@ -17,9 +17,8 @@ export function textContent(text: string, format: string | undefined): Content {
   return { content: wouldRun || text.startsWith("'") || looksLikeValue(text) ? `'${text}` : text };
 }
 
-/** How anything written is stored in a cell that holds `stored` until now. */
-export function contentOf(written: NonNullable<Written>, stored: StoredCell | undefined): Content {
-  const format = stored?.format;
+/** How anything written is stored in a cell of a number format. */
+export function contentOf(written: NonNullable<Written>, format: string | undefined): Content {
   if (typeof written === "string") return textContent(written, format);
   const content = typeof written === "object" ? written.formula : String(written).toUpperCase();
   return format === TEXT_FORMAT ? { content, format: "" } : { content };

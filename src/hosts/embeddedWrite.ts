@@ -8,7 +8,8 @@ import { columnGroups, HEAD_INK, TINTS } from "./tints.js";
 type CellsChange = Extract<Change, { kind: "cells" }>;
 type LookChange = Extract<Change, { kind: "look" }>;
 
-const SPARE_ROWS = 60;
+/** Rows added further down take the formats of the last one, so that few spare rows will do. */
+const SPARE_ROWS = 40;
 const SPARE_COLUMNS = 4;
 
 /** Does a write in the one order in which its parts do not disturb each other: sheets, room, formats, cells, dress. */
@@ -17,8 +18,8 @@ export function writeInto(model: Model, changes: readonly Change[], run: (steps:
   const looks = changes.filter((change) => change.kind === "look");
   run(newSheets(model, changes));
   run(changes.flatMap((change) => room(model, change)));
-  run(looks.flatMap((look) => columnFormats(model, look)));
-  run(cells.flatMap((change) => cellSteps(model, change)));
+  run(looks.flatMap((look) => columnFormats(model, look, cells)));
+  run(cells.flatMap((change) => cellSteps(model, change, looks)));
   run(looks.flatMap((look) => dress(model, look)));
 }
 
@@ -38,7 +39,15 @@ function newSheets(model: Model, changes: readonly Change[]): Step[] {
   return missing.map((name, i) =>
     blank !== undefined && i === 0
       ? ["RENAME_SHEET", { sheetId: blank, oldName: model.getters.getSheetName(blank), newName: name }]
-      : ["CREATE_SHEET", { sheetId: `sheet-${name}`, name, position: ids.length + i - (blank === undefined ? 0 : 1) }],
+      : [
+          "CREATE_SHEET",
+          {
+            sheetId: `sheet-${name}`,
+            name,
+            rows: SPARE_ROWS,
+            position: ids.length + i - (blank === undefined ? 0 : 1),
+          },
+        ],
   );
 }
 
@@ -71,15 +80,43 @@ function room(model: Model, change: Change): Step[] {
   ];
 }
 
-function columnFormats(model: Model, look: LookChange): Step[] {
+/** The formats of columns, in cells that are not written along with them: those get theirs with what they hold. */
+function columnFormats(model: Model, look: LookChange, cells: readonly CellsChange[]): Step[] {
   const sheetId = sheetIdOf(model, look.sheet);
   const bottom = model.getters.getNumberRows(sheetId) - 1;
-  const formats = look.columns.flatMap((column, i): Step[] =>
-    column.format === null
-      ? []
-      : [["SET_FORMATTING", { sheetId, target: [zone(i, i, 1, bottom)], format: column.format }]],
-  );
+  const written = writtenCells(cells.filter(({ sheet }) => sheet === look.sheet));
+  const formats = look.columns.flatMap(({ format }, column): Step[] => {
+    const target =
+      format === null ? [] : gaps(written.get(column), bottom).map(([from, to]) => zone(column, column, from, to));
+    return target.length === 0 ? [] : [["SET_FORMATTING", { sheetId, target, format }]];
+  });
   return [...formats, ...rewrittenTexts(model, look)];
+}
+
+/** The rows in which each column is written. */
+function writtenCells(changes: readonly CellsChange[]): ReadonlyMap<number, ReadonlySet<number>> {
+  const rows = new Map<number, Set<number>>();
+  for (const change of changes)
+    change.cells.forEach((row, r) => {
+      row.forEach((written, c) => {
+        if (written === null) return;
+        const column = rows.get(change.column + c) ?? new Set();
+        rows.set(change.column + c, column.add(change.row + r));
+      });
+    });
+  return rows;
+}
+
+/** The runs of rows below the head that are not among some. */
+function gaps(rows: ReadonlySet<number> | undefined, bottom: number): (readonly [from: number, to: number])[] {
+  const found: [number, number][] = [];
+  for (let row = 1; row <= bottom; row++) {
+    const last = found.at(-1);
+    if (rows?.has(row)) continue;
+    if (last?.[1] === row - 1) last[1] = row;
+    else found.push([row, row]);
+  }
+  return found;
 }
 
 /** Cells that stood there before their column's format: whether an apostrophe guards a text depends on it. */
@@ -94,15 +131,19 @@ function rewrittenTexts(model: Model, look: LookChange): Step[] {
   });
 }
 
-function cellSteps(model: Model, change: CellsChange): Step[] {
+function cellSteps(model: Model, change: CellsChange, looks: readonly LookChange[]): Step[] {
   const sheetId = sheetIdOf(model, change.sheet);
+  const look = looks.find(({ sheet }) => sheet === change.sheet);
   return change.cells.flatMap((row, r) =>
     row.flatMap((written, c): Step[] => {
       if (written === null) return [];
       const position = { sheetId, col: change.column + c, row: change.row + r };
       const stored = model.getters.getCell(position);
-      const content = contentOf(written, stored);
-      return holds(stored, content) ? [] : [["UPDATE_CELL", { ...position, ...content }]];
+      const format = (position.row > 0 && look?.columns[position.col]?.format) || undefined;
+      const content = contentOf(written, format ?? stored?.format);
+      const isDressed = format === undefined || stored?.format === format;
+      if (isDressed && holds(stored, content)) return [];
+      return [["UPDATE_CELL", { ...position, ...(format === undefined ? {} : { format }), ...content }]];
     }),
   );
 }

@@ -8,7 +8,6 @@ import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import type { Host } from "../../src/hosts/host.js";
 import { Model } from "../../src/hosts/library.js";
 import { bestPlan } from "../../src/solver/bestPlan.js";
-import { readSource } from "../../src/sources/readSource.js";
 import { registerFromSources } from "../../src/start/cellFunctions.js";
 
 let host: Host;
@@ -17,7 +16,7 @@ let book: Book;
 beforeAll(async () => {
   await registerFromSources();
   host = embeddedWorkbook(new Model()).host;
-  await doStep(host, await openSampleStep(host, readSource, "2026-11-25"));
+  await doStep(host, await openSampleStep(host, "2026-11-25"));
   book = await openBook(host);
 }, 60_000);
 

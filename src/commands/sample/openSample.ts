@@ -1,10 +1,11 @@
 import { DEFAULTS_IN_FORCE } from "../../core/index.js";
 import type { Host } from "../../hosts/host.js";
+import { readText } from "../../sources/text.js";
 import { bringInListStep, type ListTarget } from "../bringInList.js";
 import { bringInOffersStep } from "../bringInOffers.js";
 import { rateStep } from "../currencies.js";
-import { listSource, previewList, type ReadFile } from "../previewList.js";
-import { readVendorList } from "../readVendorList.js";
+import { previewList } from "../previewList.js";
+import { mappingFor, vendorList } from "../readVendorList.js";
 import type { Step } from "../step.js";
 import { together } from "../together.js";
 import { HARBORLIGHT_LIST } from "./harborlight.js";
@@ -45,21 +46,17 @@ const LISTS: readonly SampleList[] = [
 ];
 
 /** Everything the sample holds, read as if the user had brought it in, and written as one step. */
-export async function openSampleStep(host: Host, read: ReadFile, listDate: string): Promise<Step> {
-  const bytes = (text: string) => new TextEncoder().encode(text);
-  const lists = await Promise.all(
-    LISTS.map(async ({ file, text, year, ...target }) => {
-      const source = await listSource(read, file, bytes(text));
-      return { target, reading: previewList(source, { capitalM: null, era: year, inForce: DEFAULTS_IN_FORCE }) };
-    }),
-  );
-  const vendors = await Promise.all(
-    SAMPLE_VENDORS.map(async ({ vendor, file, text, ...terms }) => {
-      const list = await readVendorList(read, null, { vendor, file, bytes: bytes(text), listDate });
-      const { shipping, freeFrom, currency } = terms;
-      return { ...list, currency, terms: { shipping, freeFrom } };
-    }),
-  );
+export async function openSampleStep(host: Host, listDate: string): Promise<Step> {
+  const lists = LISTS.map(({ file, text, year, ...target }) => {
+    const answers = { capitalM: null, era: year, inForce: DEFAULTS_IN_FORCE };
+    return { target, reading: previewList(readText(text, file), answers) };
+  });
+  const vendors = SAMPLE_VENDORS.map(({ vendor, file, text, ...terms }) => {
+    const { lines } = readText(text, file);
+    const list = vendorList({ vendor, listDate }, lines, mappingFor(null, vendor, lines));
+    const { shipping, freeFrom, currency } = terms;
+    return { ...list, currency, terms: { shipping, freeFrom } };
+  });
   return together(host, "Open the sample", [
     ...lists.map(
       ({ target, reading }) =>

@@ -10,6 +10,7 @@ import { remembering, shapeOf } from "./remember.js";
 const ASIDES: readonly RegExp[] = [
   /\b(replaces|ersetzt|remplace|vervangt|equivalent to|in place of|instead of)\b[^,;()]*/g,
   /\b(for|pour|voor|fur)\s+(?!\d|[$€£])[^,;()]*/g,
+  /\b(min\.?|minimum|mindest\w*|at least|minstens|au moins|multiples? of|veelvoud van|par multiples? de)( order| qty| de commande)?\s*:?\s*\d+\s*(pcs?|pieces?|packs?|st\.?|stk\.?|stuks?|stuck)?\b(?!\s*(w|v|k|m|ohms?|ω|%|[munpµ]f)(?![a-z]))/g,
   /\b(d\.?c\.?r\.?|dc resistance)\s*[:=]?\s*\d[\d.,]*\s*(ohms?|ω)?/g,
   /\d[\d.,]*\s*k?(ohms?|ω)?\s*\(?(d\.?c\.?r\.?\b|dc resistance)\)?/g,
   /\(?\b\d[\d.,]*\s*k?v\w*\s*(surge|peak|ripple|test|spitze|crete|piek|pruf|insul|isol)\w*\)?/g,

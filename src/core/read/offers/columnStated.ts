@@ -24,9 +24,9 @@ export function columnStated(texts: RowTexts, kind: Kind, hints: StatedHints, ma
   const read = (cells: readonly FieldCell[], bare: string) =>
     readFigures(cells.map((cell) => withUnit(cell, bare, mark)).join(" "), kind, hints);
   const field = VALUE_FIELD[kind];
-  const valueCells = field ? [...texts.of(field), ...texts.of("value")] : [];
+  const valueCells = [...(field ? texts.of(field) : []), ...texts.of("value")];
   const valueUnit = texts.first("value unit") ?? "";
-  const volts = texts.of("volts").map((cell) => withUnit(cell, "V", mark));
+  const volts = texts.of("volts").map((cell) => withUnit({ ...cell, text: withVolts(cell.text) }, "V", mark));
   const alternating = texts.of("volts ac").map((cell) => withUnit(cell, "VAC", mark));
   const rated = [...valueCells.map((cell) => withUnit(cell, valueUnit, mark)), ...volts, ...alternating].join(" ");
   const stated = readFigures(rated, kind, hints);
@@ -43,6 +43,9 @@ function withUnit({ column, text }: FieldCell, usual: string, mark: DecimalMark)
     ? plain
     : plain.replace(/(^|[\s,;/+-])(\d*\.?\d+)(?=$|[\s,;/+-])(?!\s*[a-zµΩ%])/gi, `$1$2 ${unit}`);
 }
+
+/** "275 AC" in a column of volts is 275 VAC. */
+const withVolts = (text: string): string => text.replace(/^(\d[\d.,]*)\s*(ac|dc|a\.c\.|d\.c\.)$/i, "$1 V$2");
 
 /** The tolerance of its own column: percent where no sign stands, a letter, or an amount of the value's unit. */
 function toleranceCell(text: string | null, value: number | null, mark: DecimalMark): Tolerance | null {

@@ -42,7 +42,7 @@ export type ColumnField = (typeof COLUMN_FIELDS)[number];
 export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp])[] = [
   [
     "nothing",
-    /\b(tva|ttc|tvac|vat|btw|mwst|ust|incl|inkl|brutto|gross|tax)\b(?!.*\b(hors|excl|exkl|ohne|zonder|ex)\b)/,
+    /^(?!.*\b(hors|excl?|exkl|ohne|zonder|ex|excluding|before|netto?)\b).*\b(tva|ttc|tvac|vat|btw|mwst|ust|incl?|inkl|brutto|gross|tax)\b/,
   ],
   [
     "nothing",
@@ -65,7 +65,7 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ["multiple", /multipl|vielfach|veelvoud|mehrfach|\bmult\b|\bsteps?\b|staffelmenge/],
   [
     "price",
-    /^(ab|from|a partir de|des|vanaf|per)?\s*\d{1,6}\s*(\+|up|pcs?\.?|pieces?|pces?|off|st\.?|stk\.?|stuck|stuks?|x|-\s*\d+|and up|et plus|ou plus|vpe?|ve|packs?|units?)?$/,
+    /^(ab|from|a partir de|des|vanaf|per)?\s*\d{1,6}\s*(\+|up|pcs?\.?|pieces?|pces?|off|st\.?|stk\.?|stuck|stuks?|x|-\s*\d+|and up|et plus|ou plus|vpe?|ve|packs?|units?)?( \(?(ex|excl?|hors|netto?|exkl|zonder|ohne)\b.*)?$|^(lots?|box(es)?|bags?|sets?|price) (of|for) \d{1,4}$/,
   ],
   [
     "pack",
@@ -78,7 +78,7 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
   ["currency", /currenc|devise|wahrung|valuta|munt\b|monnaie/],
   [
     "stock number",
-    /(stock|order|part|item|cat(alog(ue)?)?|product|article|artikel|bestell?|best|art|our|vendor|supplier|id|ref)[\s.-]*(no|nr|num(ber|mer|ero)?|code|#|n°|nummer|ref)\b|n° ?(art|ref|cde|article)|bestell?nummer|artikelnummer|bestelcode|artikelcode|\bsku\b|^ref(erence|erentie|erenz)?\.?$|^(code|art|cat|no|nr|n°|#|nummer|number|order|best)\b\.?$|^code\b/,
+    /(stock|order|part|item|cat(alog(ue)?)?|product|article|artikel|bestell?|best|art|our|vendor|supplier|id|ref)[\s.-]*(no|nr|num(ber|mer|ero)?|code|#|n°|nummer|ref)\b|(stock|order|part|item|cat(alog)?|art|our) ?#|n° ?(art|ref|cde|article)|bestell?nummer|artikelnummer|bestelcode|artikelcode|\bsku\b|^ref(erence|erentie|erenz)?\.?$|^(code|art|cat|no|nr|n°|#|nummer|number|order|best)\b\.?$|^code\b/,
   ],
   [
     "status",
@@ -94,6 +94,7 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
     /temp\w*\.?\s*(coef|char|koef|beiwert)|\bt\.?[ck]\.?\b|\btempco\b|^(char(acteristic)?|keramikklasse|dielectric code)$/,
   ],
   ["tolerance", /\btol/],
+  ["value", /(ohms?|Ω|ω|\bres\w*|\br)\s*[/,&+]\s*([munpµμ]?f\b|farad|cap|\bc\b)/],
   ["resistance", /\bresistance\b|\bohms?\b|ohmwert|ohmwaarde|Ω|ω|widerstand(swert)?$|weerstand(swaarde)?$/],
   ["capacitance", /capacit(y|e\b|ance|eit)|kapazit|\b[munp]fd?\b|[µμ]f\b|\bmmf/],
   ["inductance", /induct|induktiv|zelfinduct|\b[mµμu]h\b/],
@@ -120,5 +121,8 @@ export const COLUMN_WORDS: readonly (readonly [field: ColumnField, head: RegExp]
     "description",
     /descr|designation|omschrijv|bezeichn|beschreib|\bwhat\b|\bitem|article|artikel|artikkel|product|produit|produkt|\bname\b|\bnaam\b|libelle|\btext\b|^was$|benaming|\btitle\b|details|\bpart\b/,
   ],
-  ["note", /\bnote|remark|bemerk|remarque|opmerk|comment|hinweis|\binfo|anmerk|observ/],
+  [
+    "note",
+    /\bnote|\b(opm|bem|rem|anm|bijzonderheden)\b|remark|bemerk|remarque|opmerk|comment|hinweis|\binfo|anmerk|observ/,
+  ],
 ];

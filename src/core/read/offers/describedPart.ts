@@ -36,7 +36,8 @@ export type DescribedPart = Omit<Stated, "volts"> & {
 export function describedPart(description: string, texts: RowTexts, list: ListHints): DescribedPart {
   const plain = plainNotation(description, list.mark);
   const code = codeIn(plain);
-  const printedClass = safetyIn(texts.joined("safety class")) ?? safetyIn(description);
+  const printedClass =
+    safetyIn(texts.joined("safety class")) ?? safetyIn(`${description}; ${texts.joined("kind", "technology")}`);
   const evidence = { texts, codeKind: code?.kind ?? null, safetyClass: printedClass, headingKind: list.headingKind };
   const kind = kindOfRow({ ...evidence, description: plain });
   const built = `${texts.joined("technology", "body", "kind")}; ${description}`;

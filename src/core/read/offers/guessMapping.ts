@@ -170,7 +170,9 @@ export function columnAs(field: ColumnField, head: string, index: number): Offer
   const words = fold(head);
   const bracket = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(head)?.[1] ?? /,\s*(\S+)$/.exec(head)?.[1] ?? null;
   if (field !== "price") return { index, head, field, from: null, per: null, unit: bracket };
-  const count = /(?:\b(?:per|pro|je|pour|les|par|voor|for)|\/|%)\s*(\d+)/.exec(words)?.[1];
+  const count = /(?:\b(?:per|pro|je|pour|les|par|voor|for|(?:lots?|box(?:es)?|bags?|sets?) of)|\/|%)\s*(\d+)/.exec(
+    words,
+  )?.[1];
   const per = count ? Number(count) : PER_PIECE.test(words) ? 1 : null;
   const from = count ? null : /(\d+)/.exec(words.replace(/\(.*?\)/g, (inner) => (/\d/.test(inner) ? inner : "")))?.[1];
   return { index, head, field, from: from ? Number(from) : null, per, unit: null };

@@ -9,7 +9,7 @@ import type { Kind } from "../../part.js";
 export const KIND_WORDS: readonly (readonly [kind: Kind, noun: RegExp])[] = [
   [
     "resistor",
-    /(widerstand|weerstand|resistor|resistance),? (draht|draad|wire|bobinee?|sicherung|zekering)\b|fusible res|res(istance|istor|\.)? fusible|sicherungswiderstand|zekeringweerstand|smeltweerstand|fusible (metal|carbon)/,
+    /(widerstand|weerstand|resistor|resistance)[,;]? (draht|draad|wire|bobinee?|sicherung|zekering)\b|fusible res|res(istance|istor|\.)? fusible|sicherungswiderstand|zekeringweerstand|smeltweerstand|fusible (metal|carbon)/,
   ],
   [
     "other",

@@ -19,7 +19,7 @@ const PIECES = "(pcs?|pieces?|st\\.?|stk\\.?|stuck|stuks?|off|ea(?:ch)?)";
 /** Sums of money and ratings are no counts. */
 const NO_COUNT =
   "(?![\\d.,/]*\\s*(?:€|\\$|£|eur|usd|gbp|chf|dollars?|pounds?|%|w\\b|watt|v\\b|volts?|k\\b|ohm|ω|[munpµ]f|ma?\\b|mm|°))";
-const BEFORE = "(?<![€$£\\d.,] ?)(?:€|\\$|£)?";
+const BEFORE = "(?<![€$£\\d])(?:€|\\$|£)?";
 
 const counted = (words: string) =>
   new RegExp(`(?<![\\w])${words}\\s*:?\\s*${BEFORE}(\\d{1,5})\\b${NO_COUNT}\\s*(?:${UNITS}|${PIECES})?`);

@@ -7,12 +7,16 @@ const HOLDER =
 const LOOSE_HOLDER = "(?:lots?|sets?|strips?|tubes?|cards?|bundles?|jeux?|bunde?l)";
 const PIECES = "(?:pcs?\\.?|pieces?|pces?|st\\.?|stk\\.?|stuks?|stuck|off)";
 
+/** Words before a count that make it the least to be ordered, or where a price begins. */
+const LEAST =
+  "\\b(?:min\\.?|minimum|minimaal|mindest\\w*|at least|moins|minstens|multiples? (?:of|de|van)|veelvoud van|ab|vanaf|from|des)\\s*";
+
 const PATTERNS: readonly RegExp[] = [
   /\bv\.?p?\.?e\.?\s*(?:zu|a|:|=|von)?\s*(\d{1,4})\b(?!\s*(?:w|v|ohms?|k|m)\b)/,
   new RegExp(`\\b${HOLDER}\\s*(?:of|de|van|a|mit|zu|met|with|\\/|=|:)?\\s*(\\d{1,4})\\b(?!\\s*(?:w|v|ohms?|k|m)\\b)`),
   new RegExp(`\\b${LOOSE_HOLDER}\\s*(?:of|de|van|von|a)\\s*(\\d{1,4})\\b`),
   new RegExp(`\\b(\\d{1,4})\\s*(?:/|per|par|pro|je|-|x)?\\s*${HOLDER}\\b`),
-  new RegExp(`(?<![\\d.,/])(\\d{1,4})\\s*${PIECES}(?![a-z])`),
+  new RegExp(`(?<![\\d.,/])(?<!${LEAST})(\\d{1,4})\\s*${PIECES}(?![a-z])`),
   /\b(\d{1,3})\s+for\b(?!\s*[$€£\d])/,
   /\b(\d{1,3})er[- ]?(?:pack|set|beutel|packung)/,
   /\bper (\d{1,4}) (?:verpakt|stuks)/,

@@ -5,7 +5,7 @@ const NO_PART: readonly (readonly [reason: string, pattern: RegExp])[] = [
   ["a spreadsheet's error stands here", /#(n\/a|value!|div\/0!|ref!|name\?|null!|num!)|####/],
   [
     "an assortment of values",
-    /assort|sortiment|grab ?-?bag|wundertut|konvolut|surprise|shoe ?box|junk ?box|mixed (lot|bag|values|box)|\bmixed\b.*\b(lot|bag|resistors|capacitors|parts)|\b(box|bag|jar|tin|tray) of (mixed|old|odd|used)\b|gemischt|gemengd|melange|\bodds\b|diverse werte|verschiedene werte|valeurs (diverses|melangees)|\b\d+ (values|valeurs|waarden|werte)\b|restekiste|collection of|kollektion/,
+    /assort|sortiment|grab ?-?bag|wundertut|konvolut|surprise|shoe ?box|junk ?box|mixed (lot|bag|values|box)|\bmixed\b.*\b(lot|bag|resistors|capacitors|parts)|\b(box|bag|jar|tin|tray) of (mixed|old|odd|used)\b|gemischt|gemengd|melange|\bodds\b|\bdivers(e|es|er|en)?\b|verschiedene werte|valeurs (diverses|melangees)|\b\d+ (values|valeurs|waarden|werte)\b|restekiste|collection of|kollektion/,
   ],
   [
     "a kit",

@@ -37,7 +37,7 @@ export const TECHNOLOGY_WORDS: readonly TechnologyRow[] = [
     /wire ?-?wound|\bww\b|\bw\.w\.|bobinee?s?\b|draad ?gewonden|draad ?weerst|draht ?(gewick|wid|pot)|\bdraht\b|\bdraad\b|gewickelt|gewonden|\bdraadpot|drahtpot/,
     RESISTIVE,
   ],
-  [["fusible"], /fusib|sicherungswid|widerstand,? sicherung|zekeringweer|smeltweer/, RESISTIVE],
+  [["fusible"], /fusib|sicherungswid|widerstand[,;]? sicherung|zekeringweer|smeltweer/, RESISTIVE],
   [
     ["flameproof"],
     /flame ?-?(proof|ret)|non ?-?(in)?flam|inin?flam|vlam(dov|vertr|werend)|flamm ?(hem|widr|fest)|unbrennbar|onbrandbaar|ignifug|incombust/,
@@ -74,11 +74,14 @@ export const TECHNOLOGY_WORDS: readonly TechnologyRow[] = [
     /chassis|a visser|aanschroef|schroef|schraub|screw[- ](base|mount|can|type)|twist[- ]?(mount|lock|prong|tab)|\bcans?\b|\bbus\b|becher|bolt[- ]?down|stud[- ]mount/,
     ["resistor", "capacitor"],
   ],
+  [["film"], /\bfilm\b(?! ?(cap|kond|cond))/, ["resistor"]],
 ];
 
 /** A word that says more than another it contains: silver mica is only silver-mica, a metal oxide film no metal film. */
 export const INSTEAD_OF: Readonly<Record<string, readonly string[]>> = {
   "silver-mica": ["mica"],
-  "metal-oxide": ["metal-film"],
+  "metal-oxide": ["metal-film", "film"],
+  "metal-film": ["film"],
+  "carbon-film": ["film"],
   tantalum: ["electrolytic"],
 };

@@ -48,3 +48,26 @@ test("two lists of one set are compared, confirmed and counted once, and the lis
   expect(errors).toEqual([]);
   await close();
 });
+
+test("a list that gives part numbers in place of values is read by the numbers pasted, and again from its lines", async () => {
+  const { page, picture, errors, close } = await visit({ width: 320, height: 700, dark: true });
+  const pane = page.locator("#pane");
+  await page
+    .getByRole("button", { name: "Pane" })
+    .or(page.getByRole("tab", { name: "Pane" }))
+    .first()
+    .click();
+  await bringIn(pane, "R1  61-0745  resistor, 1/2 W\nR2  61-0746  resistor, 470K", FACTORY);
+  await pane.getByText(/Your part numbers do not tell what 61-0745 is/).waitFor();
+  await pane.getByRole("button", { name: /^List/ }).first().click();
+  await pane.getByLabel("Paste numbers and what they stand for").fill("61-0745  2.2 meg 5 %");
+  await pane.getByRole("button", { name: "See the numbers" }).click();
+  await pane.getByRole("button", { name: "Write 1 part number" }).click();
+  await pane.getByText(/^Done: Write 1 part number/).waitFor();
+  await picture("part-numbers-320-dark");
+  await pane.getByRole("button", { name: "factory list of DM, 2 lines" }).click();
+  await pane.getByRole("button", { name: "Write 0 parts to the sheet, 2 read again" }).click();
+  await pane.getByText(/^Done: Write 0 parts to the sheet, 2 read again\.$/).waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});

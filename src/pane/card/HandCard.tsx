@@ -4,6 +4,7 @@ import { rulesOf } from "../../commands/book.js";
 import { sayStep, unsayStep } from "../../commands/decideRows.js";
 import { theirCells } from "../../commands/fill.js";
 import { fittedStep, openStops, tickStopStep } from "../../commands/fit.js";
+import { partsOnce } from "../../commands/once.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { type Wants, wantsOf } from "../../commands/orderBook.js";
 import { isBought } from "../../commands/overview.js";
@@ -22,6 +23,9 @@ import { UseQuestion } from "./UseQuestion.js";
 import { WhyChain } from "./WhyChain.js";
 
 type PartRow = ViewRow<typeof PARTS_SHEET>;
+
+/** True for a part that is to be bought and has no offer yet. */
+const isToFind = (row: PartRow["values"]) => isBought(row) && row.offer === null && row.fitted === null;
 
 /** The card of the part in the hand, with what can be done with it. */
 export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
@@ -51,7 +55,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
       </Row>
       <OtherList row={row} />
       <UseQuestion row={row} />
-      {isBought(row.values) && row.values.offer === null && row.values.fitted === null && <FindOffer row={row} />}
+      {isToFind(row.values) && partsOnce(book).includes(row) && <FindOffer row={row} />}
       {opened === "why" && <WhyChain row={row.values} />}
       {opened === "edit" && <EditPart row={row} />}
       <TypedOver row={row} />

@@ -1,5 +1,9 @@
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { describe, expect, test } from "vitest";
+import { close } from "../../../src/core/quantity/close.js";
 import { plainNumber } from "../../../src/core/read/parts/partNumberTable.js";
+import { readList } from "../../../src/core/read/readList.js";
 import { readPartNumbers } from "../../../src/core/read/readPartNumbers.js";
 import { readSource } from "../../../src/sources/readSource.js";
 import { readText } from "./readText.js";
@@ -65,3 +69,42 @@ describe("a list that gives part numbers in place of values", () => {
     expect(numbersWithoutValue).toEqual(["61-0999"]);
   });
 });
+
+/**
+ * Drawings of a flight computer of the 1960s (public domain) and the table of its part numbers, kept beside the project: with
+ * every printed value taken out, the numbers alone have to tell what was printed there.
+ */
+const DRAWINGS = path.resolve(import.meta.dirname, "../../../../shared/lists");
+const here = existsSync(path.join(DRAWINGS, "agc-tables.json"));
+
+test.skipIf(here)("no drawings beside the project: a real table of part numbers is not tried", () => {});
+
+test.skipIf(!here)("part numbers of real drawings tell the values that were printed beside them", async () => {
+  const numbers = await readSource("table.csv", readFileSync(path.join(DRAWINGS, "agc/MITcomponents.csv")));
+  const partNumbers = new Map(
+    readPartNumbers(numbers.lines).rows.map(({ number, description }) => [plainNumber(number), description]),
+  );
+  const { files } = JSON.parse(readFileSync(path.join(DRAWINGS, "agc-tables.json"), "utf8")) as {
+    files: Record<string, readonly { line: number; designator: string; value: number }[]>;
+  };
+  const told = Object.entries(files).flatMap(([file, rows]) => {
+    const { parts } = readList(withoutValues(readFileSync(path.join(DRAWINGS, "agc", file), "utf8")), { partNumbers });
+    return rows.map(({ line, designator, value }) => {
+      const part = parts.find(({ lines, designators }) => lines.includes(line) && designators.includes(designator));
+      return { value, told: part?.value ?? null };
+    });
+  });
+  const wrong = told.filter((each) => each.told !== null && !close(each.told, each.value, 1e-3));
+  expect(wrong).toEqual([]);
+  expect(told.filter((each) => each.told !== null).length).toBeGreaterThan(0.99 * told.length);
+});
+
+/** A drawing's table with its column of values emptied. */
+function withoutValues(text: string) {
+  const rows = text.split("\n").map((line) => line.split("\t"));
+  const place = rows[0]!.indexOf("VALUE");
+  return rows.map((row, at) => {
+    const cells = at === 0 ? row : row.map((cell, column) => (column === place ? "" : cell));
+    return { number: at + 1, text: cells.join("\t"), cells };
+  });
+}

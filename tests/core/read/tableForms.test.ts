@@ -70,6 +70,19 @@ R6	Carbon		3.3 MEG		1/2	20`,
     ],
   ],
   [
+    "two heads that could name the parts, and a unit by its sign alone",
+    ",",
+    `Symbol,Kind,Capacitance µF,Resistance Ω,Watts,Volts,+/- %,Circuit
+C1,mica,0.0001,,,500,5,IF
+R1,carbon,,470000,0.5,,10,AVC
+R2,carbon,,47 k,1,,10,Plate`,
+    [
+      ["C1", { value: 100e-12, volts: 500, use: "IF", tolerance: { minus: 0.05, plus: 0.05 } }],
+      ["R1", { value: 470e3, watts: 0.5 }],
+      ["R2", { value: 47e3, use: "Plate" }],
+    ],
+  ],
+  [
     "two tables side by side in one sheet",
     "\t",
     `Ref	Value	Rating	Ref	Value	Rating

@@ -50,6 +50,32 @@ R4     same as R1                        C4     7-45 mmf             B-745`,
     ],
   ],
   [
+    "two panels under headings of kinds alone, one part of two lines",
+    `CONDENSERS                              RESISTORS
+C1   10 NPO ceramic                     R1   100K
+C3,  .05 mfd, 200 v.                    R3   2.2 MEG
+C4                                      R4   10K, 10 w., wire wound
+C6   8 mfd, 450 v., elec.               R6   A.F. gain, 500K pot.`,
+    [
+      ["C4", { value: 0.05e-6, volts: 200, quantity: 2 }],
+      ["R3", { value: 2.2e6, watts: null }],
+      ["R4", { value: 10e3, watts: 10, construction: "wirewound" }],
+      ["R6", { kind: "potentiometer", value: 500e3 }],
+    ],
+  ],
+  [
+    "part numbers that look like designators",
+    `Item        Value                    Description             Part No.
+C1          .002 mf. 600 v.          Tubular                 A-201
+R3          500,000 ohms             Volume control          R-500
+L1          -                        Oscillator coil         L-100`,
+    [
+      ["C1", { value: 0.002e-6, volts: 600, stockNumber: "A-201" }],
+      ["R3", { kind: "potentiometer", value: 500e3, stockNumber: "R-500" }],
+      ["L1", { kind: "inductor", value: null }],
+    ],
+  ],
+  [
     "running text parted by commas, its note before the first part",
     `Resistors (all half-watt 10 per cent. unless stated): R1, 47 kΩ; R2, 1 MΩ; R3 and R4, each
 470 kΩ ±5 per cent.; R5, same as R1.

@@ -48,16 +48,20 @@ const shareOfNames = (texts: readonly string[]) =>
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
   const all = heads.map((head) => shareOfNames(firstsUnder(heads, head, body)));
-  const others = all.map((share, i) => (heads[i]!.role === "section" ? 0 : share));
+  const others = all.map((share, i) => (heads[i]!.role === "section" || heads[i]!.role === "partNumber" ? 0 : share));
   const shares = Math.max(...others) < MOSTLY ? all : others;
   const named = heads.findIndex((head) => head.role === "designator");
   const best = shares.indexOf(Math.max(...shares));
-  if (shares[best]! < MOSTLY || (named >= 0 && shares[named]! >= shares[best]! / 2)) return [...heads];
+  if (shares[best]! < MOSTLY || (named >= 0 && shares[named]! >= shares[best]! / 2)) return onlyNamed(heads, named);
   return heads.map((head, i) => {
     if (i === best) return { ...head, role: "designator" };
     return head.role === "designator" ? { ...head, role: "item" } : head;
   });
 }
+
+/** Only one column names the parts; another whose head could say so tells where they serve ("Circuit"). */
+const onlyNamed = (heads: readonly Head[], named: number): Head[] =>
+  heads.map((head, i) => (head.role === "designator" && i !== named ? { ...head, role: "use" } : head));
 
 /** The cells of a strip under heads: by index in tables, else by the last column that starts at or before the piece. */
 export function cellsUnder(heads: readonly Head[], strip: Strip): RowCell[] {

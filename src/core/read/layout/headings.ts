@@ -64,7 +64,7 @@ export function isKindHeading(text: string): boolean {
     FILLER.has(tokens[at]!.key) || named.some((meaning) => meaning.from <= at && at < meaning.to);
   const says = named.some((meaning) => meaning.field === "kind" || isPlural(tokens[meaning.from]!.key));
   const misc =
-    tokens.length > 0 && tokens.every((token) => FILLER.has(token.key)) && /misc|hardware|versch/i.test(head);
+    tokens.length > 0 && tokens.every((token) => FILLER.has(token.key)) && /misc|hardware|versch|other/i.test(head);
   return misc || (says && tokens.every((token, at) => token.type !== "number" && isKnown(at)));
 }
 
@@ -86,7 +86,8 @@ export function sectionName(text: string): string | null {
   if (plain.length < 3 || plain.length > LONGEST_NAME || NEVER_IN_SECTION.test(plain)) return null;
   if (plain.split(/\s+/).length > MOST_WORDS || /\d/.test(plain.replace(/\b(?:no|nr|#)?\.?\s?\d{1,2}\b/gi, "")))
     return null;
-  if (!/^[A-ZÄÖÜ]/.test(plain) || /[,;]$/.test(plain) || /[a-z]\.$/.test(abbreviated)) return null;
+  if (!/^[A-ZÄÖÜ]/.test(plain) || /^[A-Z]{1,3}-\d/.test(plain) || /[,;]$/.test(plain) || /[a-z]\.$/.test(abbreviated))
+    return null;
   return plain;
 }
 

@@ -37,7 +37,7 @@ const keyOf = (text: string) =>
   text
     .toLowerCase()
     .replace(/(?<=[a-z])0(?=[a-z])/g, "o")
-    .replace(/±|\+-|\([^()]*\)|\bin\b.*$/g, " ")
+    .replace(/±|\+\/?-|\([^()]*\)|\bin\b.*$/g, " ")
     .replace(/[.:/'"*_,]|-(?=\s|$)/g, " ")
     .replace(/-/g, " ")
     .trim()
@@ -72,7 +72,8 @@ export function unitOfHead(text: string): Unit | null {
   if (text.includes("%")) return { measure: "ratio", factor: 0.01 };
   const tokens = tokensOf(text);
   for (const [at, token] of tokens.entries()) {
-    const isUnit = token.type === "word" && (token.key.length > 1 || /^[VWF]$/.test(token.text)) && token.key !== "in";
+    const isUnit =
+      token.type === "word" && (token.key.length > 1 || /^[VWFΩΩ]$/.test(token.text)) && token.key !== "in";
     const unit = isUnit ? unitNamed(token.key) : undefined;
     if (unit?.measure && unit.measure !== "ampere") return withPrefix(unit, tokens[at - 1]?.text);
     if (unit && unit.factor === 1e6 && token.key.startsWith("meg")) return { ...unit, measure: "ohm" };

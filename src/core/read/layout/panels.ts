@@ -1,6 +1,6 @@
 import { designatorsOf } from "../records/designators.js";
 import { printedHeadsAt } from "./headBlock.js";
-import { isPageLine } from "./headings.js";
+import { isKindHeading, isPageLine } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { Piece } from "./row.js";
 
@@ -33,11 +33,14 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   return unfolded;
 }
 
-/** Where the panels start: at each head of designators, or each return of the first head, when there is more than one. */
+/** Where the panels start: at each of several headings of kinds, each head of designators, or each return of the first head. */
 function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; height: number } {
-  const block = strips[at]!.form === "strokes" ? null : printedHeadsAt(strips, at);
+  const { form, pieces } = strips[at]!;
+  if (form === "gaps" && pieces.length > 1 && pieces.every((piece) => isKindHeading(piece.text)))
+    return { starts: pieces.map((piece) => piece.start), height: 1 };
+  const block = form === "strokes" ? null : printedHeadsAt(strips, at);
   if (!block) return { starts: [], height: 1 };
-  const isTable = strips[at]!.form === "cells";
+  const isTable = form === "cells";
   const [first, ...more] = block.heads.filter((head) => head.role === "designator");
   const named = first ? [first, ...more.filter((head) => !isTable || head.text === first.text)] : [];
   const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);

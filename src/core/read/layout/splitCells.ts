@@ -17,14 +17,15 @@ export function withoutBox(strip: Strip): { strip: Strip; ticked: boolean } {
   return { strip: { ...strip, pieces }, ticked: true };
 }
 
-const BULLET = /^[-*•+]\s+(?=\S)/;
+const BULLET = /^(?:[-*•+]|\d{1,2}[.)])\s+(?=\S)/;
 
 /** A strip without the bullet at its start, where designators follow that no part has yet ("- R10: 1k 5W"); else null. */
 export function behindBullet(strip: Strip, isNew: (name: string) => boolean): Strip | null {
   const first = strip.pieces[0];
   const bullet = strip.form === "gaps" && first ? BULLET.exec(first.text) : null;
   if (!first || !bullet) return null;
-  const rest = { text: first.text.slice(bullet[0].length), start: first.start + bullet[0].length };
+  const text = first.text.slice(bullet[0].length).replace(/^\*\*([^*]+)\*\*/, "$1");
+  const rest = { text, start: first.start + bullet[0].length };
   const found = designatorsAt(rest.text);
   if (!found?.names.every(isNew) || !BOUND.test(rest.text.slice(found.end))) return null;
   return { ...strip, pieces: [rest, ...strip.pieces.slice(1)] };

@@ -91,12 +91,19 @@ function shortAt(text: string, at: number, last: Name): { name: Name; end: numbe
 function nextAt(text: string, at: number, last: Name): { name: Name; end: number } | null {
   SEPARATOR.lastIndex = at;
   const separator = SEPARATOR.exec(text);
-  if (separator) return nameAt(text, at + separator[0].length) ?? shortAt(text, at + separator[0].length, last);
+  const from = at + (separator?.[0].length ?? 0);
+  if (separator) return withPrefix(nameAt(text, from), last) ?? shortAt(text, from, last);
   BLANK.lastIndex = at;
   const blank = BLANK.exec(text);
   const found = blank ? nameAt(text, at + blank[0].length) : null;
   return found?.name.letters === last.letters ? found : null;
 }
+
+/** "1A1C2,C3": what stands before the first name of a list holds for the next. */
+const withPrefix = (found: { name: Name; end: number } | null, { prefix, letters }: Name) =>
+  found && found.name.prefix === "" && found.name.letters === letters
+    ? { ...found, name: { ...found.name, prefix } }
+    : found;
 
 type Range = { readonly names: string[]; readonly last: Name; readonly end: number };
 

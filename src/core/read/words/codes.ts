@@ -59,7 +59,7 @@ const LETTERS: Readonly<Record<string, number>> = {
   M: 0.2,
 };
 
-const CODE = /^([A-Z]{2,3})(\d{2})([A-Z]{0,2}\d?[A-Z]{0,2}?)(\d{3,4}|\d{1,2}R\d{0,2}|R\d{2,3})([A-Z])?$/;
+const CODE = /^([A-Z]{2,3})(\d{2})([A-Z]{0,2}\d??[A-Z]{0,2}?)(\d{3,4}|\d{1,2}R\d{0,2}|R\d{2,3})([A-Z])?$/;
 
 /**
  * What a type designation says, or null if it is none: RC20BF474K is 470 k, 10 %, 1/2 W composition.

@@ -22,6 +22,7 @@ test.each([
   ["A-R193 THRU A-R195", "A-R193 A-R194 A-R195", "a circuit's letter before the name"],
   ["1A2R3, A23A2R14", "1A2R3 A23A2R14", "assemblies in the name"],
   ["Rö1", "Rö1", "a German tube"],
+  ["1A1C2,C3", "1A1C2 1A1C3", "an assembly said once"],
   ["R 1, R 2", "R1 R2", "a blank inside"],
   ["Tr 1", "Tr1", "a blank behind two letters"],
   ["C202ABCD", "C202A C202B C202C C202D", "the letters of a can at once"],

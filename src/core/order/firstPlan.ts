@@ -1,4 +1,4 @@
-import type { Basket, BasketLine, Plan } from "../plan.js";
+import type { Basket, Plan } from "../plan.js";
 import { costOf } from "./bills.js";
 import { cheapestMix } from "./lineCost.js";
 import { lineTables, type VendorSet } from "./lineTable.js";
@@ -41,12 +41,14 @@ export function planFrom(
   choose: typeof cheapestMix = cheapestMix,
 ): Plan | null {
   const allowed = new Set(scope.vendors.filter((_, i) => set[i]));
-  const offersOf = (line: BasketLine) => scope.byLine.get(line.id)!.filter(({ vendor }) => allowed.has(vendor));
+  const offers = basket.lines.map(
+    (line) => [line, scope.byLine.get(line.id)!.filter(({ vendor }) => allowed.has(vendor))] as const,
+  );
   const taken = new Map<Candidate, number>();
   const supplies: Plan["supplies"][number][] = [];
-  const fewestFirst = [...basket.lines].sort((a, b) => offersOf(a).length - offersOf(b).length);
-  for (const line of fewestFirst) {
-    const priced = offersOf(line).map((candidate) => ({
+  const fewestFirst = offers.sort(([, a], [, b]) => a.length - b.length);
+  for (const [line, own] of fewestFirst) {
+    const priced = own.map((candidate) => ({
       candidate,
       curve: after(candidate, taken.get(candidate) ?? 0, line.pieces),
     }));

@@ -32,8 +32,8 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
     setWork({ done: 0, doing, stop });
     const onProgress = (done: number, now: string) => setWork({ done, doing: now, stop });
     try {
-      await task({ onProgress, signal: stop.signal });
       say(null);
+      await task({ onProgress, signal: stop.signal });
     } catch (error) {
       say({ kind: "problem", text: stop.signal.aborted ? "Stopped. Nothing was kept." : textOf(error) });
     }

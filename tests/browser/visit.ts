@@ -74,7 +74,7 @@ export async function visit({ width = 1280, height = 800, dark = false }: Look =
     picture: async (name) => void (await page.screenshot({ path: path.join(PICTURES, `${name}.png`) })),
     typeInCell: (cell, text) => typeInCell(page, cell, text),
     cellText: (cell) => cellText(page, cell),
-    showSheet: (name) => page.locator(".o-sheet", { hasText: name }).click(),
+    showSheet: (name) => page.locator(".o-sheet", { hasText: new RegExp(`^\\s*${name}\\s*$`) }).click(),
     close: () => context.close(),
   };
 }

@@ -79,10 +79,12 @@ type Logged = {
 /** Each reading in turn, so that a part read twice in one go joins its own first reading. */
 function logged(book: Book, all: readonly Taken[]): readonly Logged[] {
   const asRead = new Map<number, PartsRow>();
+  const sets = [...new Set(all.map(({ row }) => row.values.project))];
+  const inForce = new Map(sets.map((short) => [short, rulesOf(book, short)]));
   return all.map((taken) => {
     const { at, values } = taken.row;
     const row = { ...taken.row, values: asRead.get(at) ?? values };
-    const told = tellsOf({ ...taken, row }, rulesOf(book, values.project));
+    const told = tellsOf({ ...taken, row }, inForce.get(values.project)!);
     const { reading, inPlace, accuracy } = told;
     asRead.set(at, { ...row.values, reading, inPlace, accuracy });
     const lifted = inPlace === "lifted" ? "yes" : null;

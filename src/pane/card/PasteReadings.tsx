@@ -1,5 +1,5 @@
 import { Button, Field, makeStyles, mergeClasses, Textarea, tokens } from "@fluentui/react-components";
-import { useState } from "react";
+import { useDeferredValue, useState } from "react";
 import { rulesOf } from "../../commands/book.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { type PasteDefaults, type PasteLine, pastePreview } from "../../commands/pasteReadings.js";
@@ -29,7 +29,8 @@ export function PasteReadings(props: {
   const [text, setText] = useState("");
   const { rows, defaults } = props;
   const inForce = rulesOf(book, rows[0]?.values.project ?? null);
-  const lines = text.trim() === "" ? [] : pastePreview(text, rows, defaults, inForce);
+  const shown = useDeferredValue(text);
+  const lines = shown.trim() === "" ? [] : pastePreview(shown, rows, defaults, inForce);
   const unclear = lines.filter(({ became }) => became === "not understood");
   const others = lines.filter(({ became }) => became !== "not understood" && became !== "empty");
   const taken = lines.flatMap((line) => line.taken ?? []);

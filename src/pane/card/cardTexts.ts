@@ -40,8 +40,10 @@ export const toldText = ({ action, newValue }: Pick<PartsRow, "action" | "newVal
 
 const WORDS = { line: "printed", note: "page note", default: "rule", bench: "bench", user: "you" } as const;
 
-/** The heads that a list fills; an answer that stands as a value is told further down the card. */
-const PRINTED_HEADS = Object.values(PARTS_SHEET.columns).flatMap(({ head, live }) => (live ? [] : [head]));
+/** The heads of figures that a list fills; an answer that stands as a value is told further down the card. */
+const PRINTED_HEADS = Object.values(PARTS_SHEET.columns)
+  .filter(({ live, head }) => !live && head !== PARTS_SHEET.columns.more.head)
+  .map(({ head }) => head);
 
 /** Which figures are from elsewhere than the line. @example "; watts, tolerance: page note, line 6" */
 export function whence(row: PartsRow): string {

@@ -39,7 +39,9 @@ export function PartsScreen({ go }: ScreenProps) {
       ) : (
         <Quiet>Select a row of Parts, and its card stands here.</Quiet>
       )}
-      <GiveUse key={short} rows={ofSet} />
+      <div data-screen-only>
+        <GiveUse key={short} rows={ofSet} />
+      </div>
     </>
   );
 }

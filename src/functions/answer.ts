@@ -1,5 +1,5 @@
 import { answer as answerOf } from "../core/index.js";
-import { cell, rowsOf } from "./cell.js";
+import { cell, plainRows } from "./cell.js";
 
 /**
  * What a worked-out column of Parts says for one row (words, ohms, farads, watts or volts as its head has it), from all that stands to its left.
@@ -13,5 +13,5 @@ import { cell, rowsOf } from "./cell.js";
  * @example LUG.ANSWER("action", {"kind","value","type"}, {"capacitor","0.05 µF","paper_wax"}) -> "replace"
  */
 export function answer(head: unknown, heads: unknown[][], row: unknown[][]): unknown[][] {
-  return cell(() => answerOf(String(head ?? ""), rowsOf(heads)[0]!, rowsOf(row)[0]!));
+  return cell(() => answerOf(String(plainRows(head)[0]![0] ?? ""), plainRows(heads)[0]!, plainRows(row)[0]!));
 }

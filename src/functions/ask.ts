@@ -8,7 +8,7 @@ import {
   readValue,
   type Tolerance,
 } from "../core/index.js";
-import { type Ask, BLANK } from "./cell.js";
+import { type Ask, BLANK, plainCell } from "./cell.js";
 
 /**
  * Readers of arguments. Each takes the argument, its name (for the message when it can't be read) and, where the
@@ -21,7 +21,13 @@ const isEmptyOrZero = (cell: Cell) => cell === 0 || isEmpty(cell);
 
 function ask<T, F>(given: unknown, rest: Fallback<F>, read: (cell: Cell) => T, isBlank = isEmpty): Ask<T | F> {
   const nothing = rest.length > 0 ? (rest[0] as F) : BLANK;
-  return { given, read: (cell) => (isBlank(cell) ? nothing : read(cell)) };
+  return {
+    given,
+    read: (found) => {
+      const cell = plainCell(found);
+      return isBlank(cell) ? nothing : read(cell);
+    },
+  };
 }
 
 /** Any number, such as a reading, which may be 0. */
@@ -128,10 +134,15 @@ function at<T>(name: string, read: () => T): T {
   }
 }
 
+/** Beyond this nothing is meant, and a square or a product of such numbers would be infinite. */
+const MOST = 1e30;
+
 function numberIn(cell: Cell, name: string): number {
   const found = typeof cell === "string" ? Number(cell.trim()) : cell;
-  if (typeof found === "number" && Number.isFinite(found)) return found;
-  throw new PartsError("unreadable", cell, "Give a plain number.", name);
+  if (typeof found !== "number" || !Number.isFinite(found))
+    throw new PartsError("unreadable", cell, "Give a plain number.", name);
+  if (Math.abs(found) <= MOST) return found;
+  throw new PartsError("out-of-range", found, "No part and no circuit has so much.", name);
 }
 
 function aboveZero(found: number, name: string): number {

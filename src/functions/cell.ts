@@ -80,6 +80,17 @@ export function rowsOf(given: unknown): Cell[][] {
   return given.map((row) => (Array.isArray(row) ? row : [row]));
 }
 
+/** A cell without a value as null; an error from another cell is thrown, so that it is handed on. */
+export function plainCell(cell: Cell | undefined): Cell {
+  if (typeof cell === "object" && cell !== null) throw cell;
+  return cell ?? null;
+}
+
+/** The rows of an argument that is taken whole, none of its cells an error; see `plainCell`. */
+export function plainRows(given: unknown): Cell[][] {
+  return rowsOf(given).map((row) => row.map(plainCell));
+}
+
 /** What an argument gives at a place; a single value that serves a whole column is read once only. */
 function readerOf<T>(
   ask: Ask<T>,
@@ -98,8 +109,7 @@ function cellAt(range: readonly (readonly Cell[])[], row: number, column: number
   const found = line?.[line.length === 1 ? 0 : column];
   const isOutside = !line || (line.length > 1 && column >= line.length);
   if (isOutside) throw new PartsError("nothing-fits", "this cell", "Give ranges of one length.");
-  if (typeof found === "object" && found !== null) throw found;
-  return found ?? null;
+  return plainCell(found);
 }
 
 function oneAnswer(work: () => Cell): Cell | CustomFunctions.Error {

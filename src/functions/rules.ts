@@ -1,5 +1,5 @@
 import { rulesInForceText } from "../core/index.js";
-import { cell, rowsOf } from "./cell.js";
+import { cell, plainRows } from "./cell.js";
 
 /**
  * The rules in force for one set as a text (no unit) that other functions take: what differs from the defaults, a line each.
@@ -18,5 +18,7 @@ export function rulesInForce(
   heads?: unknown[][],
   project?: unknown[][],
 ): unknown[][] {
-  return cell(() => rulesInForceText(rowsOf(rules), rowsOf(settings), rowsOf(heads)[0]!, rowsOf(project)[0]!));
+  return cell(() =>
+    rulesInForceText(plainRows(rules), plainRows(settings), plainRows(heads)[0]!, plainRows(project)[0]!),
+  );
 }

@@ -16,8 +16,13 @@ export type LinePlace = {
   readonly right: number;
 };
 
-/** How sure the eye was of a word of a scanned line, 0..1. */
-export type DoubtfulWord = { readonly line: number; readonly word: string; readonly confidence: number };
+/** A word of a scanned line in doubt: how sure the eye was of it, 0..1, and where it stands, if the picture tells its size. */
+export type DoubtfulWord = {
+  readonly line: number;
+  readonly word: string;
+  readonly confidence: number;
+  readonly place: LinePlace | null;
+};
 
 /**
  * A file as lines, whatever it was: nothing is interpreted, nothing left out.

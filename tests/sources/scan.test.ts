@@ -25,11 +25,17 @@ describe("scanned words become lines", () => {
     ["I0%", "a 1 taken for an I"],
     ["O5V", "a 0 taken for an O"],
   ])("%j is shown as doubtful: %s", (word) => {
-    expect(doubtsOf([scanned(["33K", 0], ["each", 50], [word, 100])]).map((doubt) => doubt.word)).toEqual([word]);
+    expect(doubtsOf([scanned(["33K", 0], ["each", 50], [word, 100])], null).map((doubt) => doubt.word)).toEqual([word]);
+  });
+
+  test("a doubtful word says where it stands on the picture", () => {
+    const [doubt] = doubtsOf([scanned(["33K", 0], ["TW", 100])], { width: 1000, height: 200 });
+    // The second word is two letters of ten dots each, from dot 100 on, on a line 20 dots high.
+    expect(doubt!.place).toEqual({ line: 1, page: 1, top: 0, bottom: 0.1, left: 0.1, right: 0.12 });
   });
 
   test("a unit set apart from its number is in no doubt", () => {
-    expect(doubtsOf([scanned(["1", 0], ["W", 20], ["5", 50], ["V", 70])])).toEqual([]);
+    expect(doubtsOf([scanned(["1", 0], ["W", 20], ["5", 50], ["V", 70])], null)).toEqual([]);
   });
 });
 

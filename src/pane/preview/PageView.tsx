@@ -17,6 +17,7 @@ const useStyles = makeStyles({
     cursor: "pointer",
     ":hover": { outline: "1px dashed #0E5F5B" },
   },
+  doubt: { position: "absolute", borderBottom: "3px dashed #A4262C", pointerEvents: "none" },
   chosen: {
     outline: "3px solid #0E5F5B",
     backgroundColor: "rgba(14, 95, 91, 0.14)",
@@ -29,12 +30,13 @@ const AIR = 0.2;
 
 /**
  * A page as it was given, with the place of each line: the chosen line is framed, and choosing a place chooses its line.
- * At first so near that the line can be read, as a whole when asked.
+ * Words in doubt are underlined. At first so near that the line can be read, as a whole when asked.
  */
 export function PageView(props: {
   pictures: PagePictures;
   places: readonly LinePlace[];
   chosen: LinePlace;
+  doubts: readonly LinePlace[];
   choose: (line: number) => void;
   nameOf: (line: number) => string;
   step: StepThrough;
@@ -43,7 +45,11 @@ export function PageView(props: {
   const { chosen } = props;
   const [isNear, setNear] = useState(true);
   const picture = usePicture(props.pictures, chosen.page);
-  const { frame, page, zoom, settle } = useNearness(chosen, isNear);
+  const { frame, page, zoom, settle } = useNearness(
+    chosen,
+    props.doubts.find(({ line }) => line === chosen.line),
+    isNear,
+  );
   if ("problem" in picture) return <Quiet>{picture.problem}</Quiet>;
   return (
     <>
@@ -70,6 +76,11 @@ export function PageView(props: {
                 aria-label={props.nameOf(place.line)}
                 onClick={() => props.choose(place.line)}
               />
+            ))}
+          {props.doubts
+            .filter((place) => place.page === chosen.page)
+            .map((place) => (
+              <span key={`${place.line} ${place.left}`} className={styles.doubt} style={boxOf(place)} />
             ))}
         </div>
       </Frame>
@@ -116,8 +127,8 @@ const LEGIBLE = 14;
 const READABLE = 24;
 const NEAREST = 8;
 
-/** How near the page is looked at, and the chosen line brought to the middle of the frame. */
-function useNearness(chosen: LinePlace, isNear: boolean) {
+/** How near the page is looked at, and the chosen line brought to the middle of the frame, its word in doubt in view. */
+function useNearness(chosen: LinePlace, doubt: LinePlace | undefined, isNear: boolean) {
   const frame = useRef<HTMLElement>(null);
   const page = useRef<HTMLDivElement>(null);
   const [zoom, setZoom] = useState(1);
@@ -129,8 +140,8 @@ function useNearness(chosen: LinePlace, isNear: boolean) {
     setZoom(isNear ? nearnessOf(chosen, wholeHeight) : 1);
   }, [chosen, isNear, loaded]);
   useEffect(() => {
-    if (zoom > 0) bringToMiddle(frame, page, chosen);
-  }, [chosen, zoom]);
+    if (zoom > 0) bringToMiddle(frame, page, chosen, doubt);
+  }, [chosen, doubt, zoom]);
   return { frame, page, zoom, settle: () => setLoaded((count) => count + 1) };
 }
 
@@ -141,13 +152,19 @@ function nearnessOf({ top, bottom, left, right }: LinePlace, wholeHeight: number
   return Math.min(Math.max(wanted, 1), NEAREST);
 }
 
+/** Pixels left free beside what is brought into view. */
+const MARGIN = 12;
+
 function bringToMiddle(
   frame: RefObject<HTMLElement | null>,
   page: RefObject<HTMLElement | null>,
   { top, bottom, left }: LinePlace,
+  doubt: LinePlace | undefined,
 ): void {
   const [around, inner] = [frame.current, page.current];
   if (!around || !inner) return;
   const middle = ((top + bottom) / 2) * inner.clientHeight;
-  around.scrollTo({ top: middle - around.clientHeight / 2, left: Math.max(0, left * inner.clientWidth - 12) });
+  const start = left * inner.clientWidth - MARGIN;
+  const behindDoubt = (doubt?.right ?? 0) * inner.clientWidth + MARGIN - around.clientWidth;
+  around.scrollTo({ top: middle - around.clientHeight / 2, left: Math.max(0, start, behindDoubt) });
 }

@@ -56,6 +56,7 @@ export function SideBySide(props: {
   );
   const chosen = lines[at]!;
   const place = source.places.find(({ line }) => line === chosen.line.number);
+  const doubts = useMemo(() => source.doubtful.flatMap(({ place }) => place ?? []), [source]);
   const goTo = (to: number) => (lines[to] ? () => choose(lines[to]!.line.number) : null);
   const step = { before: goTo(at - 1), after: goTo(at + 1) };
   return (
@@ -66,6 +67,7 @@ export function SideBySide(props: {
             <PageView
               pictures={pictures}
               places={source.places}
+              doubts={doubts}
               chosen={place}
               choose={choose}
               nameOf={(line) => `Line ${line}: ${source.lines[line - 1]?.text ?? ""}`}

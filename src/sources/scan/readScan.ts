@@ -3,7 +3,8 @@ import { PartsError } from "../../core/index.js";
 import type { LinePlace, ReadOptions, Source } from "../source.js";
 import { doubtsOf } from "./doubts.js";
 import { ocrAssets } from "./ocrAssets.js";
-import { type PictureSize, pictureSize } from "./pictureSize.js";
+import { pictureSize } from "./pictureSize.js";
+import { placeOf } from "./placeOf.js";
 import { scannedText } from "./scannedText.js";
 
 /** Seconds after which a reader that gives no sign is stopped: without WebAssembly it hangs in silence. */
@@ -24,18 +25,9 @@ export async function readScan(bytes: Uint8Array, name: string, options: ReadOpt
   if (read.length === 0) throw new PartsError("not-a-list", name, "No text could be made out in the picture.");
   const lines = read.map((line, i) => ({ number: i + 1, text: scannedText(line), cells: null }));
   const size = pictureSize(bytes);
-  const places = size ? read.map((line, i) => placeOf(line, i + 1, size)) : [];
-  return { form: "scan", lines, pages: [{ name, firstLine: 1 }], places, doubtful: doubtsOf(read) };
+  const places: readonly LinePlace[] = size ? read.map(({ bbox }, i) => placeOf(bbox, i + 1, size)) : [];
+  return { form: "scan", lines, pages: [{ name, firstLine: 1 }], places, doubtful: doubtsOf(read, size) };
 }
-
-const placeOf = ({ bbox }: Line, line: number, { width, height }: PictureSize): LinePlace => ({
-  line,
-  page: 1,
-  top: bbox.y0 / height,
-  bottom: bbox.y1 / height,
-  left: bbox.x0 / width,
-  right: bbox.x1 / width,
-});
 
 async function recognised(bytes: Uint8Array, name: string, options: ReadOptions): Promise<RecognizeResult> {
   let worker: Worker | null = null;

@@ -1,6 +1,7 @@
 import type { PartsRow } from "../present/sheets/parts.js";
 import { readValue } from "../quantity/readValue.js";
 import { readTolerance } from "../quantity/tolerance.js";
+import { writeValue } from "../quantity/writeValue.js";
 import type { Piece, Ratings } from "../ratings.js";
 import type { RulesInForce } from "../rule.js";
 import { TECHNOLOGIES } from "../rules/technologies.js";
@@ -60,7 +61,7 @@ function ofPiece(ratings: Ratings, piece: Piece): Ratings {
     leastVolts: piece.volts,
     wantVolts: piece.volts,
     technologies: [piece.technology, ...ratings.technologies.filter((id) => id !== piece.technology)],
-    aim: { pieces: [piece], text: `${value ?? ""} ${piece.technology}` },
+    aim: { pieces: [piece], text: value === null ? "" : writeValue(value, piece.kind ?? ratings.kind) },
   };
 }
 

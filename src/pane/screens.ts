@@ -1,4 +1,5 @@
 import type { Overview } from "../commands/overview.js";
+import { counted } from "../commands/step.js";
 
 /** The pane's screens, in two rows of four; Set and Functions are behind buttons of their own, Pairs where two lists meet. */
 export const SCREENS = ["list", "parts", "bench", "vendors", "order", "fit", "papers"] as const;
@@ -23,12 +24,14 @@ export const SCREEN_WORDS: Readonly<
 /** Where the job goes on: the first screen with something open. */
 export function whatNext(seen: Overview): { readonly screen: Screen; readonly text: string } {
   if (seen.parts === 0) return { screen: "list", text: "bring in a parts list" };
-  if (seen.unclear > 0) return { screen: "list", text: `${seen.unclear} lines are unclear` };
+  if (seen.unclear > 0) return { screen: "list", text: `${counted(seen.unclear, "line is", "lines are")} unclear` };
   if (seen.toCompare) return { screen: "pairs", text: "compare the two lists of this set" };
-  if (seen.toPair > 0) return { screen: "pairs", text: `say of ${seen.toPair} pairs whether they are the same part` };
-  if (seen.toDecide > 0) return { screen: "parts", text: `${seen.toDecide} parts wait for you to decide` };
-  if (seen.toFind > 0) return { screen: "vendors", text: `find offers for ${seen.toFind} parts` };
-  if (seen.toRead > 0) return { screen: "bench", text: `read ${seen.toRead} parts` };
-  if (seen.toFit > 0) return { screen: "fit", text: `fit ${seen.toFit} parts` };
+  if (seen.toPair > 0)
+    return { screen: "pairs", text: `say of ${counted(seen.toPair, "pair")} whether they are the same part` };
+  if (seen.toDecide > 0)
+    return { screen: "parts", text: `${counted(seen.toDecide, "part waits", "parts wait")} for you to decide` };
+  if (seen.toFind > 0) return { screen: "vendors", text: `find offers for ${counted(seen.toFind, "part")}` };
+  if (seen.toRead > 0) return { screen: "bench", text: `read ${counted(seen.toRead, "part")}` };
+  if (seen.toFit > 0) return { screen: "fit", text: `fit ${counted(seen.toFit, "part")}` };
   return { screen: "papers", text: "print the papers" };
 }

@@ -18,7 +18,7 @@ import { formulasOfRow } from "./fill.js";
 import { targetOf } from "./openSheet.js";
 import { addProjects, missingSheets } from "./startBook.js";
 import { counted, nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows, type RowCells, writtenRow } from "./writeSheet.js";
+import { addRows, patchRows, type RowCells, rowsInPlace, writtenRow } from "./writeSheet.js";
 
 /** Cells of parts that a person has corrected, by the part's place in the reading. */
 export type Corrected = ReadonlyMap<number, CorrectedCells>;
@@ -170,9 +170,5 @@ function lineChanges(book: Book, reading: DocumentReading, target: ListTarget): 
   const old = (book.lines?.rows ?? []).filter(
     ({ values }) => values.project === target.short && values.document === target.document,
   );
-  const empty = Object.fromEntries(Object.keys(LINES_SHEET.columns).map((key) => [key, ""]));
-  const over = old.map(({ at }, index) => ({ at, cells: rows[index] ?? empty }));
-  const patched = book.lines ? patchRows(book.lines, over) : [];
-  const rest = rows.slice(old.length);
-  return [...patched, ...(rest.length > 0 || !book.lines ? addRows(book.lines, LINES_SHEET, rest) : [])];
+  return rowsInPlace(book.lines, LINES_SHEET, old, rows);
 }

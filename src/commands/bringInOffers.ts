@@ -4,6 +4,7 @@ import {
   type Offer,
   type OffersRow,
   rowOfOffer,
+  STATUS_CHANGE,
   VENDORS_SHEET,
   type VendorsRow,
 } from "../core/index.js";
@@ -11,7 +12,7 @@ import type { Change } from "../hosts/host.js";
 import { type Book, valuesOf } from "./book.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows, writtenRow } from "./writeSheet.js";
+import { addRows, emptyCells, patchRows, writtenRow } from "./writeSheet.js";
 
 /** A vendor's list as it was read: its offers, the rows that yield none with the reason, and how its columns were understood. */
 export type VendorList = {
@@ -74,7 +75,7 @@ function compared(old: readonly OffersView[], fresh: readonly OffersRow[], tells
     const there = byName.get(nameOf(row))!;
     return {
       at: there.at,
-      cells: { ...emptied(), ...writtenRow(OFFERS_SHEET, row), change: changeOf(there.values, row) },
+      cells: { ...emptyCells(OFFERS_SHEET), ...writtenRow(OFFERS_SHEET, row), change: changeOf(there.values, row) },
     };
   });
   const gone = old.filter(({ values }) => !seen.has(nameOf(values)));
@@ -87,16 +88,11 @@ function compared(old: readonly OffersView[], fresh: readonly OffersRow[], tells
   return { patches: [...patches, ...gone.map(({ at }) => ({ at, cells: goneCells }))], added, counts };
 }
 
-const emptied = () => Object.fromEntries(Object.keys(OFFERS_SHEET.columns).map((key) => [key, ""]));
-
 /** What is different about an offer since the last list, in words; "" where nothing that matters is. */
 function changeOf(old: OffersRow, fresh: OffersRow): string {
   const price = (row: OffersRow) => Number.parseFloat(row.prices ?? "") / (row.pack ?? 1);
   const words = [
-    fresh.status !== old.status && fresh.status === "discontinued" && "no longer made",
-    fresh.status !== old.status && fresh.status === "last-time-buy" && "last chance to buy",
-    fresh.status !== old.status && fresh.status === "out-of-stock" && "out of stock",
-    fresh.status !== old.status && fresh.status === "in-stock" && "to be had again",
+    fresh.status !== null && fresh.status !== old.status && STATUS_CHANGE[fresh.status],
     price(fresh) > price(old) && `dearer: was ${old.prices}`,
     price(fresh) < price(old) && `cheaper: was ${old.prices}`,
   ];

@@ -3,7 +3,7 @@ import { type Book, rulesOf, valuesOf } from "./book.js";
 import { unanswered } from "./fill.js";
 import { partsOnce } from "./once.js";
 import { nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows, type RowCells, writtenRow } from "./writeSheet.js";
+import { rowsInPlace, writtenRow } from "./writeSheet.js";
 
 /** How far the resistors of a set have drifted, counted by value, by watts and by section; a part in two lists once. */
 export function driftOf(book: Book, short: string | null): readonly DriftRow[] {
@@ -11,22 +11,12 @@ export function driftOf(book: Book, short: string | null): readonly DriftRow[] {
   return driftCounts(rows.map(unanswered), rulesOf(book, short));
 }
 
-const EMPTY = Object.fromEntries(Object.keys(DRIFT_SHEET.columns).map((key) => [key, ""]));
-
 /** Writes the counts of all sets to their sheet, over those that stand there. */
 export function driftStep(book: Book): Step {
   const sets = [...new Set(valuesOf(book.parts).map(({ project }) => project))];
   const rows = sets.flatMap((short) => driftOf(book, short)).map((row) => writtenRow(DRIFT_SHEET, row));
   if (rows.length === 0) return nothingToDo("No resistor was read yet");
-  return { name: "Write the drift to its sheet", changes: written(book, rows), overwrites: [], notes: [] };
-}
-
-function written({ drift }: Book, rows: readonly RowCells<typeof DRIFT_SHEET>[]): Step["changes"] {
-  if (!drift) return addRows(null, DRIFT_SHEET, rows);
-  const length = Math.max(rows.length, drift.end - 1);
-  const cells = Array.from({ length }, (_, index) => ({ ...EMPTY, ...rows[index] }) as RowCells<typeof DRIFT_SHEET>);
-  return patchRows(
-    drift,
-    cells.map((row, index) => ({ at: index + 1, cells: row })),
-  );
+  const there = Array.from({ length: (book.drift?.end ?? 1) - 1 }, (_, index) => ({ at: index + 1 }));
+  const changes = rowsInPlace(book.drift, DRIFT_SHEET, there, rows);
+  return { name: "Write the drift to its sheet", changes, overwrites: [], notes: [] };
 }

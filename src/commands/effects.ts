@@ -1,4 +1,4 @@
-import { type PARTS_SHEET, PartsError, type PartsRow, type RulesInForce, workOut } from "../core/index.js";
+import { attempt, type PARTS_SHEET, type PartsRow, type RulesInForce, type WorkedOut, workOut } from "../core/index.js";
 import { unanswered } from "./fill.js";
 import type { ViewRow } from "./openSheet.js";
 
@@ -23,13 +23,13 @@ export function effectOf(row: PartRow, now: RulesInForce, { inForce = now, cells
 /** True where a part's answer changes. */
 export const isChange = ({ was, will }: Effect): boolean => was !== will;
 
-function inOneLine(row: PartsRow, inForce: RulesInForce): string {
-  try {
-    const { action, newValue, newWatts, newVolts, newType } = workOut(row, inForce);
-    const figures = [newValue, newWatts && `${newWatts} W`, newVolts && `${newVolts} V`, newType].filter(Boolean);
-    return figures.length > 0 ? `${action}: ${figures.join(" ")}` : (action ?? "");
-  } catch (error) {
-    if (error instanceof PartsError) return error.message;
-    throw error;
-  }
+const inOneLine = (row: PartsRow, inForce: RulesInForce): string =>
+  attempt(
+    () => answerText(workOut(row, inForce)),
+    ({ message }) => message,
+  );
+
+function answerText({ action, newValue, newWatts, newVolts, newType }: WorkedOut): string {
+  const figures = [newValue, newWatts && `${newWatts} W`, newVolts && `${newVolts} V`, newType].filter(Boolean);
+  return figures.length > 0 ? `${action}: ${figures.join(" ")}` : (action ?? "");
 }

@@ -9,7 +9,7 @@ import {
 } from "../core/index.js";
 import type { Change } from "../hosts/host.js";
 import { type Book, valuesOf } from "./book.js";
-import { otherRowsOf } from "./once.js";
+import { otherRows } from "./once.js";
 import type { ViewRow } from "./openSheet.js";
 import { nothingToDo, type Step } from "./step.js";
 import { patchRows } from "./writeSheet.js";
@@ -87,7 +87,7 @@ export function leaveAsideStep(book: Book, row: PartRow, id: string, field: stri
 
 /** Rows of other lists of its set that a part may be the same as: of its kind first, none that it is joined with. */
 export function joinable(book: Book, row: PartRow): readonly PartRow[] {
-  const own = otherRowsOf(book, row);
+  const own = otherRows(book).get(row.values) ?? [];
   const others = (book.parts?.rows ?? []).filter(
     (each) =>
       each.values.project === row.values.project &&

@@ -1,10 +1,10 @@
 import {
+  attempt,
   isToBeHad,
   limitsOfRow,
   type MadeUpFromOffers,
   makeUpFromOffers,
   type Offer,
-  PartsError,
   withValues,
   writeNetwork,
 } from "../core/index.js";
@@ -31,21 +31,22 @@ export type Composition = {
  * Takes up to about 0.3 s a row: ask where the user asks.
  */
 export function compositionsFor(book: Book, row: PartRow, { offers }: Wants): readonly Composition[] {
-  try {
-    const ratings = limitsOfRow(row.values, rulesOf(book, row.values.project));
-    return makeUpFromOffers(ratings, offers.filter(isToBeHad)).map((found) => ({
-      text: writeNetwork(withValues(found.madeUp.network), ratings.kind),
-      off: found.madeUp.off,
-      pieces: counted(found.offers),
-      found,
-    }));
-  } catch (error) {
-    if (error instanceof PartsError) return [];
-    throw error;
-  }
+  return attempt(
+    () => {
+      const ratings = limitsOfRow(row.values, rulesOf(book, row.values.project));
+      return makeUpFromOffers(ratings, offers.filter(isToBeHad)).map((found) => ({
+        text: writeNetwork(withValues(found.madeUp.network), ratings.kind),
+        off: found.madeUp.off,
+        pieces: tallied(found.offers),
+        found,
+      }));
+    },
+    () => [],
+  );
 }
 
-function counted(offers: readonly Offer[]) {
+/** How often each offer is among them. */
+function tallied(offers: readonly Offer[]) {
   const counts = new Map<Offer, number>();
   for (const offer of offers) counts.set(offer, (counts.get(offer) ?? 0) + 1);
   return [...counts].map(([offer, count]) => ({ offer, count }));

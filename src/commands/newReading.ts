@@ -1,7 +1,7 @@
 import {
-  KINDS,
+  attempt,
+  kindNamed,
   type PARTS_SHEET,
-  PartsError,
   type PartsRow,
   READINGS_SHEET,
   readReading,
@@ -22,7 +22,7 @@ import { addRows, patchRows } from "./writeSheet.js";
  */
 export function newPartVerdict(row: PartsRow, text: string): string {
   const { newValue, newSize, newTolerance } = row;
-  const kind = KINDS.find((each) => each === row.kind) ?? "other";
+  const kind = kindNamed(row.kind);
   const { state, value } = readReading(text, newValue, kind);
   if (state !== "value" || value === null)
     return state === "unsteady" ? "jumps: do not fit it" : `${state}: do not fit it`;
@@ -37,29 +37,30 @@ export function newPartVerdict(row: PartsRow, text: string): string {
 
 /** Logs the reading of a new part that came: in Readings, and at its part under "fitted reading". The old part's own reading stays. */
 export function newReadingStep(book: Book, row: ViewRow<typeof PARTS_SHEET>, text: string, when: string): Step {
-  if (!book.parts || text.trim() === "") return nothingToDo("No reading yet");
-  try {
-    const said = newPartVerdict(row.values, text);
-    const { id, designator, offer } = row.values;
-    const log = {
-      when,
-      id,
-      designator,
-      reading: text.trim(),
-      verdict: said,
-      remark: `new part, ${offer ?? "no offer"}`,
-    };
-    return {
-      name: `Log the new ${designator}: ${text.trim()}, ${said}`,
-      changes: [
-        ...patchRows(book.parts, [{ at: row.at, cells: { fittedReading: text.trim() } }]),
-        ...addRows(book.readings, READINGS_SHEET, [log]),
-      ],
-      overwrites: [],
-      notes: [],
-    };
-  } catch (error) {
-    if (error instanceof PartsError) return nothingToDo(error.message);
-    throw error;
-  }
+  const reading = text.trim();
+  if (!book.parts || reading === "") return nothingToDo("No reading yet");
+  return attempt(
+    () => loggedStep(book, book.parts!, row, { when, reading, verdict: newPartVerdict(row.values, reading) }),
+    ({ message }) => nothingToDo(message),
+  );
+}
+
+type NewReading = { readonly when: string; readonly reading: string; readonly verdict: string };
+
+function loggedStep(
+  { readings }: Book,
+  parts: NonNullable<Book["parts"]>,
+  { at, values: { id, designator, offer } }: ViewRow<typeof PARTS_SHEET>,
+  read: NewReading,
+): Step {
+  const log = { ...read, id, designator, remark: `new part, ${offer ?? "no offer"}` };
+  return {
+    name: `Log the new ${designator}: ${read.reading}, ${read.verdict}`,
+    changes: [
+      ...patchRows(parts, [{ at, cells: { fittedReading: read.reading } }]),
+      ...addRows(readings, READINGS_SHEET, [log]),
+    ],
+    overwrites: [],
+    notes: [],
+  };
 }

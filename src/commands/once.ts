@@ -1,4 +1,4 @@
-import { type PARTS_SHEET, samePartGroups } from "../core/index.js";
+import { type PARTS_SHEET, type PartsRow, samePartGroups } from "../core/index.js";
 import { type Book, valuesOf } from "./book.js";
 import type { ViewRow } from "./openSheet.js";
 import { boughtByOther } from "./overview.js";
@@ -11,24 +11,28 @@ export function partsOnce(book: Book): readonly PartRow[] {
   return (book.parts?.rows ?? []).filter(({ values }) => !byOther.has(values.id ?? ""));
 }
 
-/** The rows of the same part in the other lists of its set. */
-export function otherRowsOf(book: Book, { values: own }: PartRow): readonly PartRow[] {
-  const group = samePartGroups(valuesOf(book.parts)).find((rows) => rows.includes(own)) ?? [];
-  return (book.parts?.rows ?? []).filter(({ values }) => values !== own && group.includes(values));
+/** The rows of each part that stands in several lists of its set: by one of its rows, all others. */
+export function otherRows(book: Book): ReadonlyMap<PartsRow, readonly PartRow[]> {
+  const rowOf = new Map((book.parts?.rows ?? []).map((row) => [row.values, row]));
+  return new Map(
+    samePartGroups(valuesOf(book.parts)).flatMap((group) =>
+      group.map((own) => [own, group.filter((each) => each !== own).map((each) => rowOf.get(each)!)] as const),
+    ),
+  );
 }
 
 /** Rows with the same parts' rows in other lists, each once: what is read or decided at one holds for all. */
 export function withOtherRows(book: Book, rows: readonly PartRow[]): readonly PartRow[] {
-  const groups = samePartGroups(valuesOf(book.parts)).filter((group) =>
-    rows.some(({ values }) => group.includes(values)),
-  );
-  if (groups.length === 0) return rows;
-  const others = (book.parts?.rows ?? []).filter(({ values }) => groups.some((group) => group.includes(values)));
-  return [...rows, ...others.filter((row) => !rows.includes(row))];
+  const all = otherRows(book);
+  const others = new Set(rows.flatMap(({ values }) => all.get(values) ?? []));
+  return [...rows, ...(book.parts?.rows ?? []).filter((row) => others.has(row) && !rows.includes(row))];
 }
 
-/** What a part is called in its lists. @example "R7 (R-3 in service folder)" */
-export function nameInLists(book: Book, row: PartRow): string {
-  const others = otherRowsOf(book, row).map(({ values }) => `${values.designator} in ${values.document}`);
-  return [row.values.designator, others.length > 0 && `(${others.join(", ")})`].filter(Boolean).join(" ");
+/** What parts are called in their lists. @example namesInLists(book)(row) // "R7 (R-3 in service folder)" */
+export function namesInLists(book: Book): (row: PartRow) => string {
+  const all = otherRows(book);
+  return ({ values }) => {
+    const others = (all.get(values) ?? []).map((other) => `${other.values.designator} in ${other.values.document}`);
+    return [values.designator, others.length > 0 && `(${others.join(", ")})`].filter(Boolean).join(" ");
+  };
 }

@@ -14,7 +14,7 @@ import { moneyOf, priceFactor } from "./currencies.js";
 import { offerPatches } from "./match.js";
 import { leftOut, vendorsOf, type Wants } from "./orderBook.js";
 import { counted, nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows, writtenRow } from "./writeSheet.js";
+import { patchRows, rowsInPlace, writtenRow } from "./writeSheet.js";
 
 /** What may be asked of a plan beside the vendors' own terms: the most vendors, some left out, offers taken to be gone. */
 export type OrderWishes = {
@@ -60,12 +60,8 @@ export function orderStep(book: Book, wants: Wants, basket: Basket, plan: Plan):
 
 function orderChanges(book: Book, rows: ReturnType<typeof orderRows>): readonly Change[] {
   const written = rows.map((row) => writtenRow(ORDER_SHEET, row));
-  if (!book.order) return addRows(null, ORDER_SHEET, written);
-  const empty = Object.fromEntries(Object.keys(ORDER_SHEET.columns).map((key) => [key, ""]));
-  const open = book.order.rows.filter(({ values }) => values.state === null || values.state === "to order");
-  const over = open.map(({ at }, index) => ({ at, cells: { ...empty, ...written[index] } }));
-  const rest = written.slice(open.length);
-  return [...patchRows(book.order, over), ...addRows(book.order, ORDER_SHEET, rest)];
+  const open = (book.order?.rows ?? []).filter(({ values }) => values.state === null || values.state === "to order");
+  return rowsInPlace(book.order, ORDER_SHEET, open, written);
 }
 
 function partChanges(book: Book, wants: Wants, plan: Plan): readonly Change[] {

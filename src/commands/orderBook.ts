@@ -1,8 +1,11 @@
 import {
+  attempt,
   type Demand,
   type DemandLine,
   demandLines,
   type Offer,
+  type OffersRow,
+  type OnHandRow,
   offerOfRow,
   PartsError,
   type PartsRow,
@@ -56,15 +59,14 @@ export function sparesOf(book: Book): Spares {
  */
 export function offersOf(book: Book): readonly Offer[] {
   const own = new Set<unknown>(valuesOf(book.onHand));
-  return offerRows(book).flatMap((row) => {
-    try {
-      if (!own.has(row)) return [offerOfRow(row)];
-      return [{ ...offerOfRow({ ...row, vendor: row.vendor ?? OWN }), breaks: [[1, 0] as const] }];
-    } catch (error) {
-      if (error instanceof PartsError) return [];
-      throw error;
-    }
-  });
+  const offerIn = (row: OffersRow | OnHandRow): Offer =>
+    own.has(row) ? { ...offerOfRow({ ...row, vendor: row.vendor ?? OWN }), breaks: [[1, 0]] } : offerOfRow(row);
+  return offerRows(book).flatMap((row) =>
+    attempt(
+      () => [offerIn(row)],
+      () => [],
+    ),
+  );
 }
 
 /**

@@ -1,7 +1,7 @@
 import { CAUTIONS, type PartsRow, type ProjectsRow, SET_CAUTIONS } from "../core/index.js";
 import type { Book } from "./book.js";
 import { cautionsOf } from "./fit.js";
-import { nameInLists, partsOnce } from "./once.js";
+import { namesInLists, partsOnce } from "./once.js";
 import { isBought } from "./overview.js";
 
 /** A printed sheet before it is laid out: heads and rows of text, and lines above them. */
@@ -110,7 +110,8 @@ export const PAPERS: readonly Made[] = [
 export function paperOf(book: Book, set: ProjectsRow | null, id: string): PaperContent & { readonly title: string } {
   const made = PAPERS.find((paper) => paper.id === id) ?? PAPERS[0]!;
   const own = partsOnce(book).filter(({ values }) => set === null || values.project === set.short);
-  const rows = own.map((row) => ({ ...row.values, designator: nameInLists(book, row) || null }));
+  const nameOf = namesInLists(book);
+  const rows = own.map((row) => ({ ...row.values, designator: nameOf(row) || null }));
   const content = made.of(rows);
   return {
     ...content,

@@ -1,7 +1,7 @@
 import {
+  attempt,
   type IN_PLACE,
   type PARTS_SHEET,
-  PartsError,
   type PastedLine,
   pastedReadings,
   type RulesInForce,
@@ -50,12 +50,10 @@ function withTold(
   const { readings, remark } = line.said;
   const { inPlace = defaults.inPlace, accuracy = defaults.accuracy } = withoutNulls(line.said);
   const taken = { row, readings, inPlace, accuracy, remark };
-  try {
-    return { ...line, taken, told: tellsOf(taken, inForce) };
-  } catch (error) {
-    if (!(error instanceof PartsError)) throw error;
-    return { ...line, became: "not understood", taken: null, told: null, reason: error.message };
-  }
+  return attempt<PasteLine, PasteLine>(
+    () => ({ ...line, taken, told: tellsOf(taken, inForce) }),
+    ({ message }) => ({ ...line, became: "not understood", taken: null, told: null, reason: message }),
+  );
 }
 
 const withoutNulls = ({ inPlace, accuracy }: NonNullable<PastedLine["said"]>) => ({

@@ -1,9 +1,9 @@
 import {
+  attempt,
   type IN_PLACE,
   joinReadings,
   kindNamed,
   type PARTS_SHEET,
-  PartsError,
   type PartsRow,
   READINGS_SHEET,
   type RulesInForce,
@@ -16,7 +16,7 @@ import {
 } from "../core/index.js";
 import { type Book, rulesOf } from "./book.js";
 import { unanswered } from "./fill.js";
-import { withOtherRows } from "./once.js";
+import { otherRows, withOtherRows } from "./once.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
 import { renewed } from "./values.js";
@@ -39,12 +39,10 @@ export type Told = Pick<PartsRow, "reading" | "inPlace" | "accuracy"> & WorkedOu
 /** The readings that a row holds and that a new one joins: those taken the same way. */
 function knownOf({ reading, inPlace, value, kind }: PartsRow, wanted: Taken["inPlace"]): readonly TypedReading[] {
   if (reading === null || (inPlace ?? "in place") !== wanted) return [];
-  try {
-    return readReadings(reading, value, kindNamed(kind));
-  } catch (error) {
-    if (error instanceof PartsError) return [];
-    throw error;
-  }
+  return attempt(
+    () => readReadings(reading, value, kindNamed(kind)),
+    () => [],
+  );
 }
 
 /**
@@ -111,13 +109,16 @@ const logRows = (when: string, { taken, told: { verdict } }: Logged): readonly R
 export function logReadingsStep(book: Book, all: readonly Taken[], when: string): Step {
   if (!book.parts || all.length === 0) return nothingToDo("There is nothing to log");
   const done = logged(book, all);
+  const others = otherRows(book);
   const lifted = [...new Set(all.filter(({ inPlace }) => inPlace === "lifted").map(({ row }) => nameOfPart(row)))];
   return {
     name: nameOf(all),
     changes: [
       ...patchRows(
         book.parts,
-        done.flatMap(({ taken, cells }) => withOtherRows(book, [taken.row]).map(({ at }) => ({ at, cells }))),
+        done.flatMap(({ taken: { row }, cells }) =>
+          [row, ...(others.get(row.values) ?? [])].map(({ at }) => ({ at, cells })),
+        ),
       ),
       ...addRows(
         book.readings,

@@ -12,7 +12,7 @@ import { type Book, valuesOf } from "./book.js";
 import { type Joins, joinChanges, joinOf, partingOf } from "./joinParts.js";
 import type { ViewRow } from "./openSheet.js";
 import { counted, nothingToDo, type Step } from "./step.js";
-import { addRows, patchRows, type RowCells, writtenRow } from "./writeSheet.js";
+import { patchRows, type RowCells, rowsInPlace, writtenRow } from "./writeSheet.js";
 
 type Sheet = typeof SAME_PARTS_SHEET;
 type PairRow = ViewRow<Sheet>;
@@ -104,18 +104,10 @@ const aloneRow = ({ id, designator, document, printed }: PartsRow, short: string
   because: "no partner in another list",
 });
 
-const EMPTY = Object.fromEntries(Object.keys(SAME_PARTS_SHEET.columns).map((key) => [key, ""])) as RowCells<Sheet>;
-
 /** Rows of a set that is compared again take the place of its old ones; what is left over is emptied. */
 function sheetChanges(book: Book, short: string | null, written: readonly RowCells<Sheet>[]): Step["changes"] {
-  const { sameParts } = book;
-  const old = (sameParts?.rows ?? []).filter(({ values }) => values.project === short);
-  const over = old.map(({ at }, index) => ({ at, cells: { ...EMPTY, ...written[index] } }));
-  const rest = written.slice(old.length);
-  return [
-    ...(sameParts ? patchRows(sameParts, over) : []),
-    ...(rest.length > 0 || !sameParts ? addRows(sameParts, SAME_PARTS_SHEET, rest) : []),
-  ];
+  const old = (book.sameParts?.rows ?? []).filter(({ values }) => values.project === short);
+  return rowsInPlace(book.sameParts, SAME_PARTS_SHEET, old, written);
 }
 
 /**

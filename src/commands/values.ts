@@ -1,11 +1,11 @@
 import {
+  attempt,
   headsOf,
   isOurs,
   NO_ANSWER,
   type Origin,
   originText,
   PARTS_SHEET,
-  PartsError,
   type PartsRow,
   type RulesInForce,
   readFrom,
@@ -89,10 +89,8 @@ export function renewed(row: ViewRow<Parts>, answers: Partial<PartsRow>): RowCel
 
 /** The same, worked out from what is said of the row; nothing where it cannot be worked out. */
 export function renewedBy(row: ViewRow<Parts>, said: Partial<PartsRow>, inForce: RulesInForce): RowCells<Parts> {
-  try {
-    return renewed(row, workOut({ ...unanswered(row), ...said }, inForce));
-  } catch (error) {
-    if (error instanceof PartsError) return {};
-    throw error;
-  }
+  return attempt(
+    () => renewed(row, workOut({ ...unanswered(row), ...said }, inForce)),
+    () => ({}),
+  );
 }

@@ -69,3 +69,25 @@ export function addRows<S extends Sheet>(
     rows.map((cells, index) => ({ at: view.end + index, cells })),
   );
 }
+
+/** Empty cells for every column of a sheet. */
+export const emptyCells = <S extends Sheet>(sheet: S): RowCells<S> =>
+  Object.fromEntries(Object.keys(sheet.columns).map((key) => [key, ""])) as RowCells<S>;
+
+/**
+ * Rows in the place of others: each over one that stands there, what is left over emptied, further ones behind the last
+ * row. The sheet is made where it is missing.
+ *
+ * @param old Where the rows stand that they take the place of.
+ */
+export function rowsInPlace<S extends Sheet>(
+  view: View<S> | null,
+  sheet: S,
+  old: readonly { readonly at: number }[],
+  rows: readonly RowCells<S>[],
+): readonly Change[] {
+  const empty = emptyCells(sheet);
+  const over = old.map(({ at }, index) => ({ at, cells: { ...empty, ...rows[index] } }));
+  const rest = rows.slice(old.length);
+  return [...(view ? patchRows(view, over) : []), ...(rest.length > 0 || !view ? addRows(view, sheet, rest) : [])];
+}

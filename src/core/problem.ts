@@ -49,3 +49,17 @@ export class PartsError extends Error {
     this.problem = problem;
   }
 }
+
+/**
+ * What the work gives, or what stands instead where it ends in a problem: null where nothing is said. Any other error goes on.
+ *
+ * @example attempt(() => readTolerance("?")) // null
+ */
+export function attempt<T, F = null>(work: () => T, instead: (error: PartsError) => F = () => null as F): T | F {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof PartsError) return instead(error);
+    throw error;
+  }
+}

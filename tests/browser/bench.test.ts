@@ -1,25 +1,14 @@
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, test } from "vitest";
-import { closeBrowser, type Look, type Visit, visit } from "./visit.js";
+import { beginSitting, pane, press, said, withSample } from "./pane.js";
+import { closeBrowser } from "./visit.js";
 
 afterAll(closeBrowser);
-
-const pane = (page: Page) => page.locator("#pane");
-const press = (page: Page, name: string | RegExp) => pane(page).getByRole("button", { name }).first().click();
-const said = (page: Page, text: string | RegExp) => pane(page).getByText(text).first().waitFor();
-
-async function withSample(look: Look = {}): Promise<Visit> {
-  const seen = await visit(look);
-  await press(seen.page, "Open the sample");
-  await said(seen.page, /Done: Open the sample/);
-  return seen;
-}
 
 /** Goes to the bench and ticks the stops of the set. */
 async function atBench(page: Page): Promise<void> {
   await press(page, /^Bench/);
-  for (const box of await pane(page).getByRole("checkbox", { name: /^Stop/ }).all()) await box.check();
-  await press(page, "All done: begin");
+  await beginSitting(page);
 }
 
 const designator = (page: Page) => pane(page).getByLabel("Designator");

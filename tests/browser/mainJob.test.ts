@@ -1,24 +1,12 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type { Page } from "playwright-core";
 import { afterAll, describe, expect, test } from "vitest";
-import { closeBrowser, type Look, savedFile, type Visit, visit } from "./visit.js";
+import { beginSitting, pane, press, said, withSample } from "./pane.js";
+import { closeBrowser, savedFile, type Visit, visit } from "./visit.js";
 
 afterAll(closeBrowser);
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-const pane = (page: Page) => page.locator("#pane");
-const press = (page: Page, name: string | RegExp) => pane(page).getByRole("button", { name }).first().click();
-const said = (page: Page, text: string | RegExp) => pane(page).getByText(text).first().waitFor();
-
-/** Opens the sample as a newcomer would. */
-async function withSample(look: Look = {}): Promise<Visit> {
-  const seen = await visit(look);
-  await press(seen.page, "Open the sample");
-  await said(seen.page, /Done: Open the sample/);
-  return seen;
-}
 
 let opened: Promise<Visit> | null = null;
 
@@ -34,13 +22,6 @@ R2   1 MEG  grid leak
 C1   .05 mf 400 v
 see also the next page
 `;
-
-/** Ticks the stops of the set, one by one, and begins. */
-async function beginSitting(page: Page): Promise<void> {
-  const boxes = pane(page).getByRole("checkbox", { name: /^Stop/ });
-  for (const box of await boxes.all()) await box.check();
-  await press(page, "All done: begin");
-}
 
 describe("the main job on the page", () => {
   test("goes from the sample to an order from several vendors", async () => {

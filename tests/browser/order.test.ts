@@ -1,19 +1,13 @@
-import type { Page } from "playwright-core";
 import { afterAll, describe, expect, test } from "vitest";
-import { closeBrowser, type Look, type Visit, visit } from "./visit.js";
+import { pane, press, said, withSample } from "./pane.js";
+import { closeBrowser, type Look, type Visit } from "./visit.js";
 
 afterAll(closeBrowser);
 
-const pane = (page: Page) => page.locator("#pane");
-const press = (page: Page, name: string | RegExp) => pane(page).getByRole("button", { name }).first().click();
-const said = (page: Page, text: string | RegExp) => pane(page).getByText(text).first().waitFor();
-
 /** The sample with its order planned and written. */
 async function withPlan(look: Look = {}): Promise<Visit> {
-  const seen = await visit(look);
+  const seen = await withSample(look);
   const { page } = seen;
-  await press(page, "Open the sample");
-  await said(page, /Done: Open the sample/);
   await press(page, /^Order/);
   await press(page, /^Plan \d+ lines/);
   await page.getByRole("button", { name: /^Write an order of/ }).waitFor({ timeout: 60_000 });

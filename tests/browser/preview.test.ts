@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, test } from "vitest";
 import { pdfBytes } from "../sources/pdfBytes.js";
+import { pane } from "./pane.js";
 import { typedPage } from "./typedPage.js";
 import { closeBrowser, type Look, type Visit, visit } from "./visit.js";
 
@@ -22,7 +23,6 @@ const LINES = [
 ];
 const SHEET = { width: 1800, height: 1400, margin: 160, leading: 2 };
 
-const pane = (page: Page) => page.locator("#pane");
 const given = (page: Page) => pane(page).getByRole("region", { name: "As it was given" });
 const chosenPlace = (page: Page) => given(page).locator('button[aria-pressed="true"]');
 

@@ -1,10 +1,10 @@
 import { networkValue } from "../compose/network.js";
 import { readNetwork } from "../compose/networkText.js";
-import { KINDS } from "../part.js";
+import { kindNamed } from "../part.js";
 import { rulesOfText } from "../present/rulesText.js";
 import { placesOf, rowsOf } from "../present/sheet.js";
 import { PARTS_SHEET, type PartsRow } from "../present/sheets/parts.js";
-import { PartsError } from "../problem.js";
+import { attempt, PartsError } from "../problem.js";
 import type { Cell } from "../table.js";
 import { type WorkedOut, workOut } from "./workOut.js";
 
@@ -34,13 +34,8 @@ export function answer(head: string, heads: readonly Cell[], cells: readonly Cel
 
 /** What a new value that the user typed comes to, made up or not; nothing where it is no value. */
 function sizeOf({ newValue, kind }: PartsRow): number | null {
-  const known = KINDS.find((each) => each === kind) ?? "other";
-  try {
-    return networkValue(readNetwork(newValue ?? "", known), known);
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
+  const known = kindNamed(kind);
+  return attempt(() => networkValue(readNetwork(newValue ?? "", known), known));
 }
 
 /** Rows worked out before, by all that was given: each row is asked for once a column. Forgotten when there are many. */

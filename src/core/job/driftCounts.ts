@@ -1,7 +1,7 @@
 import { drift, driftSummary } from "../measure/drift.js";
 import type { DriftRow } from "../present/sheets/papers.js";
 import type { PartsRow } from "../present/sheets/parts.js";
-import { PartsError } from "../problem.js";
+import { attempt } from "../problem.js";
 import type { RulesInForce } from "../rule.js";
 import { stagesOf } from "./workOut.js";
 
@@ -57,17 +57,15 @@ function groups(by: DriftRow["by"], read: readonly Read[], nameOf: (row: PartsRo
 /** The reading of a resistor against its limits; nothing for other parts, and for rows that cannot be worked out. */
 function readOf(row: PartsRow, inForce: RulesInForce): readonly Read[] {
   if (row.kind !== "resistor" || row.reading === null) return [];
-  try {
-    const { judged } = stagesOf(row, inForce).decision;
-    const nominal = row.size ?? 0;
-    return judged.flatMap(({ reading: { quantity, value, inPlace }, limits }) => {
-      if (quantity !== "resistance" || value === null || !(nominal > 0)) return [];
-      const isLow = limits !== null && value < limits.min;
-      const isBeyond = limits !== null && (value > limits.max || (isLow && !inPlace));
-      return [{ row, nominal, reading: value, isBeyond, isDrift: Number.isFinite(value) && !(isLow && inPlace) }];
-    });
-  } catch (error) {
-    if (error instanceof PartsError) return [];
-    throw error;
-  }
+  const judged = attempt(
+    () => stagesOf(row, inForce).decision.judged,
+    () => [],
+  );
+  const nominal = row.size ?? 0;
+  return judged.flatMap(({ reading: { quantity, value, inPlace }, limits }) => {
+    if (quantity !== "resistance" || value === null || !(nominal > 0)) return [];
+    const isLow = limits !== null && value < limits.min;
+    const isBeyond = limits !== null && (value > limits.max || (isLow && !inPlace));
+    return [{ row, nominal, reading: value, isBeyond, isDrift: Number.isFinite(value) && !(isLow && inPlace) }];
+  });
 }

@@ -1,10 +1,10 @@
-import { KINDS, type ListedPart, NOTHING_LISTED } from "../part.js";
+import { kindNamed, type ListedPart, NOTHING_LISTED } from "../part.js";
 import { readDetails } from "../present/details.js";
 import { readFrom } from "../present/from.js";
 import { headsOf } from "../present/sheet.js";
 import { PARTS_SHEET, type PartsRow } from "../present/sheets/parts.js";
 import { readValueOrSpan } from "../present/spanText.js";
-import { PartsError } from "../problem.js";
+import { attempt } from "../problem.js";
 import { readTolerance } from "../quantity/tolerance.js";
 
 /**
@@ -13,14 +13,14 @@ import { readTolerance } from "../quantity/tolerance.js";
  * @example listedOfRow(row).watts // null where the list says nothing of watts
  */
 export function listedOfRow(row: PartsRow): ListedPart {
-  const kind = KINDS.find((each) => each === row.kind) ?? "other";
+  const kind = kindNamed(row.kind);
   const origins = new Map(readFrom(row.from, headsOf(PARTS_SHEET)).map((origin) => [origin.head, origin]));
   const stated = <K extends "watts" | "volts" | "tolerance" | "more">(key: K) => {
     const origin = origins.get(PARTS_SHEET.columns[key].head);
     const isDefault = origin?.from === "default" && origin.text === String(row[key] ?? "");
     return isDefault ? null : row[key];
   };
-  const { value, span } = orNothing(() => readValueOrSpan(row.value, kind)) ?? { value: null, span: null };
+  const { value, span } = attempt(() => readValueOrSpan(row.value, kind)) ?? { value: null, span: null };
   const { construction, dielectric, taper, temperatureCoefficient } = readDetails(stated("more"), kind, undefined);
   const tolerance = stated("tolerance");
   return {
@@ -34,7 +34,7 @@ export function listedOfRow(row: PartsRow): ListedPart {
     designators: row.designator === null ? [] : [row.designator],
     watts: stated("watts"),
     volts: stated("volts"),
-    tolerance: tolerance === null ? null : orNothing(() => readTolerance(tolerance)),
+    tolerance: tolerance === null ? null : attempt(() => readTolerance(tolerance)),
     construction: construction?.value ?? null,
     dielectric: dielectric?.value ?? null,
     temperatureCoefficient: temperatureCoefficient?.value ?? null,
@@ -45,13 +45,3 @@ export function listedOfRow(row: PartsRow): ListedPart {
 }
 
 const PART_OF = /\bpart of\s+([A-Z]{1,3}-?\d+)/i;
-
-/** What a cell says, or nothing where it can't be read. */
-function orNothing<T>(read: () => T): T | null {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
-}

@@ -24,7 +24,8 @@ export type ChangedOffers = {
 
 const EXAMPLES = 5;
 
-const STATUS_CHANGE: Readonly<Record<Status, ListChange>> = {
+/** What is said of an offer whose status has become another one. */
+export const STATUS_CHANGE: Readonly<Record<Status, ListChange>> = {
   discontinued: "no longer made",
   "last-time-buy": "last chance to buy",
   "out-of-stock": "out of stock",

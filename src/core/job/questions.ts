@@ -3,7 +3,7 @@ import { fact } from "../fact.js";
 import type { Part } from "../part.js";
 import { partOfRow } from "../present/partRow.js";
 import type { PartsRow } from "../present/sheets/parts.js";
-import { PartsError } from "../problem.js";
+import { attempt } from "../problem.js";
 import type { RulesInForce } from "../rule.js";
 import { newText } from "./oneLine.js";
 import { evidenceOf } from "./rowEvidence.js";
@@ -92,10 +92,5 @@ export function questionOfUse(part: Part, inForce: RulesInForce, evidence: Evide
  * @example questionOfRow(row, DEFAULTS_IN_FORCE)?.text // "What does C17 do?"
  */
 export function questionOfRow(row: PartsRow, inForce: RulesInForce): UseQuestion | null {
-  try {
-    return questionOfUse(partOfRow(row, inForce.rules), inForce, evidenceOf(row, inForce));
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
+  return attempt(() => questionOfUse(partOfRow(row, inForce.rules), inForce, evidenceOf(row, inForce)));
 }

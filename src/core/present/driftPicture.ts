@@ -1,6 +1,6 @@
 import { drift, driftText } from "../measure/drift.js";
 import { kindNamed, type Span } from "../part.js";
-import { PartsError } from "../problem.js";
+import { attempt } from "../problem.js";
 import { readTolerance } from "../quantity/tolerance.js";
 import { windowOf } from "../quantity/window.js";
 import { writeValue } from "../quantity/writeValue.js";
@@ -39,7 +39,7 @@ const VALUES: readonly Measured[] = ["resistance", "capacitance", "inductance"];
 /** The reading of a row where it is a figure of the part's own value: not a leakage, an insulation or an ESR; else null. */
 export function valueRead({ reading, value, kind }: Pick<PartsRow, "reading" | "value" | "kind">): number | null {
   if (reading === null) return null;
-  const read = tried(() => readReadings(reading, value, kindNamed(kind)));
+  const read = attempt(() => readReadings(reading, value, kindNamed(kind)));
   return read?.find(({ measured }) => VALUES.includes(measured))?.value ?? null;
 }
 
@@ -93,16 +93,7 @@ function marksOf(nominal: number, ends: Span, place: (value: number) => number):
 /** The limits of a nominal value; null where it or its tolerance is unknown, or leaves no room between them. */
 function limits(size: number | null, tolerance: string | null): Span | null {
   if (size === null || !(size > 0) || tolerance === null) return null;
-  const read = tried(() => readTolerance(tolerance));
+  const read = attempt(() => readTolerance(tolerance));
   const span = read && windowOf(size, read);
   return span && Number.isFinite(span.max) && span.max > span.min ? span : null;
-}
-
-function tried<T>(read: () => T): T | null {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
 }

@@ -1,7 +1,7 @@
 import { DROP_METHODS, type DropMethod, heaterDrop } from "../circuit/heaterDrop.js";
 import { rungFor } from "../circuit/ladder.js";
 import { leastRating } from "../circuit/leastRating.js";
-import { PartsError } from "../problem.js";
+import { attempt } from "../problem.js";
 import { figures } from "../quantity/figures.js";
 import { nearest } from "../quantity/nearest.js";
 import { SERIES } from "../quantity/series.js";
@@ -76,15 +76,17 @@ const SCHOOLS = [
 ] as const;
 
 function toldOf(string: Parameters<typeof heaterDrop>[0], method: DropMethod, load: number): string {
-  try {
-    const found = heaterDrop(string, method);
-    if (method === "capacitor")
-      return `capacitor ${writeValue(Number(found.farads!.toPrecision(3)), "capacitor")}, class X or film motor-run with a bleed resistor, never motor-start`;
-    const drop = dropResistor(found.ohms!, string.amperes, load);
-    const resistor = `${writeValue(drop.ohms, "resistor")} ${drop.watts} W (burns ${short(drop.lostWatts)} W)`;
-    return method === "diode" ? `diode (fused) and ${resistor}` : `resistor ${resistor} in a ventilated box`;
-  } catch (error) {
-    if (!(error instanceof PartsError)) throw error;
-    return `${method}: not here, ${error.problem.wanted.toLowerCase()}`;
-  }
+  return attempt(
+    () => dropText(string, method, load),
+    ({ problem }) => `${method}: not here, ${problem.wanted.toLowerCase()}`,
+  );
+}
+
+function dropText(string: Parameters<typeof heaterDrop>[0], method: DropMethod, load: number): string {
+  const found = heaterDrop(string, method);
+  if (method === "capacitor")
+    return `capacitor ${writeValue(Number(found.farads!.toPrecision(3)), "capacitor")}, class X or film motor-run with a bleed resistor, never motor-start`;
+  const drop = dropResistor(found.ohms!, string.amperes, load);
+  const resistor = `${writeValue(drop.ohms, "resistor")} ${drop.watts} W (burns ${short(drop.lostWatts)} W)`;
+  return method === "diode" ? `diode (fused) and ${resistor}` : `resistor ${resistor} in a ventilated box`;
 }

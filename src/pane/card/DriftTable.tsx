@@ -1,23 +1,14 @@
-import { Field, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { Field, makeStyles, mergeClasses, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { driftOf, driftStep } from "../../commands/drift.js";
 import { COUNTED_BY, type DriftRow, driftText } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
+import { useTableStyles } from "../kit/useTableStyles.js";
 
 const useStyles = makeStyles({
-  table: {
-    borderCollapse: "collapse",
-    width: "100%",
-    overflowWrap: "normal",
-    "& th, & td": {
-      textAlign: "left",
-      verticalAlign: "top",
-      padding: "4px 6px 4px 0",
-      borderBottom: `1px solid ${tokens.colorNeutralStroke3}`,
-    },
-  },
+  counts: { overflowWrap: "normal", "& th, & td": { verticalAlign: "top" } },
 });
 
 const HEADS: Readonly<Record<(typeof COUNTED_BY)[number], string>> = {
@@ -56,8 +47,9 @@ export function DriftTable({ short }: { short: string | null }) {
 }
 
 function Counts({ by, rows }: { by: string; rows: readonly DriftRow[] }) {
+  const look = mergeClasses(useTableStyles().table, useStyles().counts);
   return (
-    <table className={useStyles().table}>
+    <table className={look}>
       <thead>
         <tr>
           <th scope="col">{by}</th>

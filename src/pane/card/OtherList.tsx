@@ -1,7 +1,7 @@
 import { Combobox, Field, Option } from "@fluentui/react-components";
 import { useState } from "react";
 import { joinable, joinStep, leaveAsideStep } from "../../commands/joinParts.js";
-import { otherRowsOf, partsOnce } from "../../commands/once.js";
+import { otherRows, partsOnce } from "../../commands/once.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { type PARTS_SHEET, readOtherList } from "../../core/index.js";
 import { useBench } from "../bench.js";
@@ -13,7 +13,7 @@ type PartRow = ViewRow<typeof PARTS_SHEET>;
 /** The same part in the other list of its set: what it says there, which rating is heeded; or the way to pair it by hand. */
 export function OtherList({ row }: { row: PartRow }) {
   const { book } = useBench();
-  const others = otherRowsOf(book, row);
+  const others = otherRows(book).get(row.values) ?? [];
   const choices = joinable(book, row);
   if (others.length === 0 && choices.length === 0) return null;
   return (

@@ -1,19 +1,11 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles } from "@fluentui/react-components";
 import { isPlan } from "../../commands/order.js";
 import type { Planned } from "../../commands/planBasket.js";
 import { moneyText, type Plan } from "../../core/index.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
+import { useTableStyles } from "../kit/useTableStyles.js";
 
 const useStyles = makeStyles({
-  table: {
-    borderCollapse: "collapse",
-    width: "100%",
-    "& th, & td": {
-      textAlign: "left",
-      padding: "4px 6px 4px 0",
-      borderBottom: `1px solid ${tokens.colorNeutralStroke3}`,
-    },
-  },
   cost: { fontSize: "18px", lineHeight: "24px", fontWeight: 600 },
 });
 
@@ -51,7 +43,7 @@ export function PlanCard({ planned, onGone }: { planned: Planned; onGone: ((offe
 
 /** Each vendor's bill in its own currency, and what it comes to in the user's. */
 function Bills({ planned: { bills, basket } }: { planned: Planned }) {
-  const styles = useStyles();
+  const styles = useTableStyles();
   const currencies = new Map(basket.vendors.map(({ id, currency }) => [id, currency]));
   return (
     <table className={styles.table}>

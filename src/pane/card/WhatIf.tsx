@@ -1,20 +1,13 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { changesSince, type Planned, servedText } from "../../commands/planBasket.js";
 import { moneyText } from "../../core/index.js";
 import { Quiet, Stack } from "../kit/Stack.js";
+import { useTableStyles } from "../kit/useTableStyles.js";
 
 const useStyles = makeStyles({
-  table: {
-    borderCollapse: "collapse",
-    width: "100%",
-    "& th, & td": {
-      textAlign: "left",
-      verticalAlign: "top",
-      fontWeight: 400,
-      padding: "4px 6px 4px 0",
-      borderBottom: `1px solid ${tokens.colorNeutralStroke3}`,
-    },
+  money: {
+    "& th, & td": { verticalAlign: "top", fontWeight: 400 },
     "& td:last-child": { textAlign: "right", whiteSpace: "nowrap" },
   },
 });
@@ -31,6 +24,7 @@ export function WhatIf(props: {
   children: ReactNode;
 }) {
   const styles = useStyles();
+  const { table } = useTableStyles();
   const { inForce, planned, nameOf } = props;
   const changes = changesSince(inForce, planned);
   if (!changes) return null;
@@ -45,7 +39,7 @@ export function WhatIf(props: {
       {same ? (
         <Quiet>No line changes.</Quiet>
       ) : (
-        <table className={styles.table}>
+        <table className={mergeClasses(table, styles.money)}>
           <thead>
             <tr>
               <th scope="col">What changes</th>

@@ -1,9 +1,9 @@
 import {
+  attempt,
   drift,
   driftText,
   leadingReasons,
   PARTS_SHEET,
-  PartsError,
   type PartsRow,
   type RulesInForce,
   readFrom,
@@ -61,17 +61,19 @@ export function saidOf(
   row: PartsRow,
   inForce: RulesInForce,
 ): { readonly because: readonly string[]; readonly room: string | null } {
-  try {
-    const stages = stagesOf(row, inForce);
-    const { fit } = stages.ratings;
-    const isRuled = row.because !== null && row.because === workOut(row, inForce).because;
-    const isNew = stages.decision.action !== "keep" && fit;
-    return {
-      because: isRuled || row.because === null ? leadingReasons(stages) : [row.because],
-      room: isNew ? `${fit.fit}, ${fit.because}` : null,
-    };
-  } catch (error) {
-    if (!(error instanceof PartsError)) throw error;
-    return { because: [row.because ?? error.message], room: null };
-  }
+  return attempt(
+    () => saidByRules(row, inForce),
+    ({ message }) => ({ because: [row.because ?? message], room: null }),
+  );
+}
+
+function saidByRules(row: PartsRow, inForce: RulesInForce) {
+  const stages = stagesOf(row, inForce);
+  const { fit } = stages.ratings;
+  const isRuled = row.because !== null && row.because === workOut(row, inForce).because;
+  const isNew = stages.decision.action !== "keep" && fit;
+  return {
+    because: isRuled || row.because === null ? leadingReasons(stages) : [row.because],
+    room: isNew ? `${fit.fit}, ${fit.because}` : null,
+  };
 }

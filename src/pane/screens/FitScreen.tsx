@@ -1,7 +1,7 @@
 import { Button, Dropdown, Field, Input, makeStyles, Option } from "@fluentui/react-components";
 import { useState } from "react";
 import { cautionsOf, fittedStep, tickStopStep } from "../../commands/fit.js";
-import { nameInLists } from "../../commands/once.js";
+import { namesInLists } from "../../commands/once.js";
 import type { ViewRow } from "../../commands/openSheet.js";
 import { isToFit } from "../../commands/overview.js";
 import type { PARTS_SHEET } from "../../core/index.js";
@@ -61,7 +61,7 @@ function FitCard({ row }: { row: ViewRow<typeof PARTS_SHEET> }) {
   const { values } = row;
   const step = fittedStep(book, row, { when: logDay(services.now()), reading });
   return (
-    <Stack title={[nameInLists(book, row), values.place].filter(Boolean).join(", ")} isCard>
+    <Stack title={[namesInLists(book)(row), values.place].filter(Boolean).join(", ")} isCard>
       <div>
         out: <span className={styles.large}>{figuresOf(values)}</span>
       </div>

@@ -1,8 +1,8 @@
 import {
+  attempt,
   decide,
   networkValue,
   oneLine,
-  PartsError,
   type Piece,
   POLICIES,
   type Policy,
@@ -71,12 +71,10 @@ const uniqueBy = (list: readonly Rejected[]) =>
  * @param defaults Rules and settings; figures of the case may change settings.
  */
 export function decideCase(one: Case, defaults: RulesInForce): Answer {
-  try {
-    return decidedCase(one, defaults);
-  } catch (error) {
-    if (!(error instanceof PartsError)) throw error;
-    return { id: one.id, action: "ask", verdict: null, value: null, because: [error.message], problem: error.problem };
-  }
+  return attempt<Answer, Answer>(
+    () => decidedCase(one, defaults),
+    ({ message, problem }) => ({ id: one.id, action: "ask", verdict: null, value: null, because: [message], problem }),
+  );
 }
 
 function decidedCase(one: Case, defaults: RulesInForce): Answer {

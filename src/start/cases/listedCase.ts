@@ -1,9 +1,9 @@
 import {
+  attempt,
   decodeBands,
   fuseSays,
   type Kind,
   type ListedPart,
-  PartsError,
   readTolerance,
   type SplitFrom,
   type Tolerance,
@@ -54,13 +54,10 @@ function toleranceOf(given: Given): Tolerance | null {
 function coloursOf(given: Given, kind: Kind): { readonly value: number; readonly tolerance: Tolerance | null } | null {
   const { body, end, dot, bands } = given.rest;
   if (kind !== "resistor") return null;
-  try {
+  const row = Array.isArray(bands) ? bands.join(" ") : bands;
+  return attempt(() => {
     if (typeof body === "string")
       return decodeBands([body, end, dot].filter(Boolean).join(" "), "body-end-dot").reading;
-    const row = Array.isArray(bands) ? bands.join(" ") : bands;
     return typeof row === "string" ? decodeBands(row).reading : null;
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
+  });
 }

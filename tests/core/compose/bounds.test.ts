@@ -2,14 +2,7 @@ import { describe, expect, test } from "vitest";
 import { boundsOf, leavesEnough } from "../../../src/core/compose/bounds.js";
 import { stockOf } from "../../../src/core/compose/stock.js";
 import type { Wants } from "../../../src/core/compose/wants.js";
-
-const wants = (more: Partial<Wants>): Wants => ({
-  kind: "resistor",
-  wanted: 1000,
-  window: { min: 900, max: 1100 },
-  stock: [],
-  ...more,
-});
+import { wants } from "./someWants.js";
 
 describe("whether so many parts could do at all", () => {
   const strong = stockOf([1000], { watts: 2, pieces: 1, price: 1 });

@@ -1,15 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { stockOf } from "../../../src/core/compose/stock.js";
 import { usableStock } from "../../../src/core/compose/usableStock.js";
-import type { Wants } from "../../../src/core/compose/wants.js";
-
-const wants = (more: Partial<Wants>): Wants => ({
-  kind: "resistor",
-  wanted: 1000,
-  window: { min: 900, max: 1100 },
-  stock: [],
-  ...more,
-});
+import { wants } from "./someWants.js";
 
 describe("which parts of a drawer are worth looking at", () => {
   const [plain] = stockOf([1000], { watts: 0.5, volts: 350, price: 0.2 });

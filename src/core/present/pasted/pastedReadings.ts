@@ -1,5 +1,5 @@
 import { kindNamed } from "../../part.js";
-import { PartsError } from "../../problem.js";
+import { attempt } from "../../problem.js";
 import { headsOfPaste, type PastedHead } from "./pastedHeads.js";
 import { findPart, namesPart, type PasteInto, plainName, sectionNamed } from "./pastedPart.js";
 import { rowOfCells, textOfCells } from "./pastedTable.js";
@@ -52,12 +52,10 @@ const failed = (line: Line, reason: string): PastedLine => ({
 /** A text behind a designator as a reading of its row. */
 function understood(line: Line, text: string, at: number, { rows }: PasteInto): PastedLine {
   const row = rows[at]!;
-  try {
-    return { ...line, became: "reading", at, said: pastedWords(text, row.value, kindNamed(row.kind)), reason: null };
-  } catch (error) {
-    if (error instanceof PartsError) return failed(line, error.message);
-    throw error;
-  }
+  return attempt<PastedLine, PastedLine>(
+    () => ({ ...line, became: "reading", at, said: pastedWords(text, row.value, kindNamed(row.kind)), reason: null }),
+    (error) => failed(line, error.message),
+  );
 }
 
 function namedLines(lines: readonly Line[], into: PasteInto): readonly PastedLine[] {

@@ -1,5 +1,5 @@
 import type { Kind } from "../../part.js";
-import { PartsError } from "../../problem.js";
+import { attempt, PartsError } from "../../problem.js";
 import { joinReadings, readReading, type TypedReading } from "../readingText.js";
 import type { IN_PLACE } from "../sheets/parts.js";
 
@@ -76,7 +76,7 @@ function readingAt(words: readonly string[], at: number, printed: string | null,
   for (let end = Math.min(words.length, at + LONGEST); end > at; end--) {
     const text = words.slice(at, end).join(" ");
     if (needsUnit && /^[\d.,]+$/.test(text)) continue;
-    const read = tried(() => readReading(text, printed, kind));
+    const read = attempt(() => readReading(text, printed, kind));
     if (read) return { read, end };
   }
   return null;
@@ -86,17 +86,10 @@ function readingAt(words: readonly string[], at: number, printed: string | null,
 function named(words: readonly string[], at: number, unit: string, kind: Kind) {
   const found = readingAt(words, at, null, kind, true);
   if (found) return found;
-  const read = /^[\d.,]+$/.test(words[at] ?? "") ? tried(() => readReading(`${words[at]} ${unit}`, null, kind)) : null;
+  const read = /^[\d.,]+$/.test(words[at] ?? "")
+    ? attempt(() => readReading(`${words[at]} ${unit}`, null, kind))
+    : null;
   return read && { read, end: at + 1 };
-}
-
-function tried(read: () => TypedReading): TypedReading | null {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
 }
 
 function unreadable(text: string, printed: string | null, kind: Kind): unknown {

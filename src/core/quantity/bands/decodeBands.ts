@@ -1,4 +1,4 @@
-import { PartsError } from "../../problem.js";
+import { attempt } from "../../problem.js";
 import type { BandReading } from "./bandReading.js";
 import { readBodyEndDot } from "./bodyEndDot.js";
 import { readCeramicBands } from "./ceramicBands.js";
@@ -55,10 +55,5 @@ function turned(colours: readonly Colour[], code: BandCode): BandReading | null 
   const other = [...colours].reverse();
   // No value starts with nought, gold, silver or a missing band: most parts are settled here.
   if (!figureOf(other[0] ?? "none") || other.join() === colours.join()) return null;
-  try {
-    return READERS[code](other);
-  } catch (problem) {
-    if (problem instanceof PartsError) return null;
-    throw problem;
-  }
+  return attempt(() => READERS[code](other));
 }

@@ -1,5 +1,5 @@
 import type { Kind, Tolerance } from "../../part.js";
-import { PartsError } from "../../problem.js";
+import { attempt } from "../../problem.js";
 import type { DecimalMark } from "../../quantity/notation/number.js";
 import { unitNamed } from "../../quantity/notation/units.js";
 import { readTolerance } from "../../quantity/tolerance.js";
@@ -51,10 +51,7 @@ const withVolts = (text: string): string => text.replace(/^(\d[\d.,]*)\s*(ac|dc|
 function toleranceCell(text: string | null, value: number | null, mark: DecimalMark): Tolerance | null {
   if (text === null) return null;
   const plain = plainNotation(text, mark).replace(/^0\s?%\s*[,/]?\s*\+/, "-0%/+");
-  try {
-    return readTolerance(/^[\d./]+$/.test(plain) ? `${plain}%` : plain, value === null ? {} : { nominal: value });
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
+  return attempt(() =>
+    readTolerance(/^[\d./]+$/.test(plain) ? `${plain}%` : plain, value === null ? {} : { nominal: value }),
+  );
 }

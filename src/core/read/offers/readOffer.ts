@@ -49,18 +49,21 @@ export function readOffer(texts: RowTexts, row: number, list: ListContext): Offe
 
 /** The columns that tell what part a row describes; stock numbers, prices and supply differ where it is the same. */
 const OF_PART: readonly ColumnField[] = [
-  ...([
-    "kind",
-    "value",
-    "value unit",
-    "resistance",
-    "capacitance",
-    "inductance",
-    "tolerance",
-    "watts",
-    "volts",
-  ] as const),
-  ...(["volts ac", "technology", "safety class", "temperature coefficient", "body", "description"] as const),
+  "kind",
+  "value",
+  "value unit",
+  "resistance",
+  "capacitance",
+  "inductance",
+  "tolerance",
+  "watts",
+  "volts",
+  "volts ac",
+  "technology",
+  "safety class",
+  "temperature coefficient",
+  "body",
+  "description",
 ];
 
 /** Rows that describe the same part are read once: in a long list most of them come several times. */

@@ -1,5 +1,5 @@
 import type { Kind } from "../../part.js";
-import { PartsError } from "../../problem.js";
+import { attempt } from "../../problem.js";
 import type { DecimalMark } from "../../quantity/notation/number.js";
 import { readValue } from "../../quantity/readValue.js";
 import { fold } from "./fold.js";
@@ -26,13 +26,8 @@ export function measuredIn(remark: string, kind: Kind, mark: DecimalMark): numbe
   const found = READING.exec(plainNotation(remark, mark));
   if (!found || /^\s*(?:-|–|to|\/|and|bis|tot)\s*\d/.test(found[2]!)) return null;
   const text = /^[\d.]+ [a-z]{3,}$/i.test(found[1]!) ? found[1]! : found[1]!.replace(/\s*(%|v|ma|a)$/i, "!");
-  try {
-    const { value, unit } = readValue(text.trim(), { kind });
-    return unit === null || (kind === "capacitor" && /^[\d.]+$/.test(text.trim())) ? null : value;
-  } catch (error) {
-    if (error instanceof PartsError) return null;
-    throw error;
-  }
+  const read = attempt(() => readValue(text.trim(), { kind }));
+  return !read || read.unit === null || (kind === "capacitor" && /^[\d.]+$/.test(text.trim())) ? null : read.value;
 }
 
 /** The taper that a text prints, or null: audio and log mean the same, and stand as printed. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { PARTS_SHEET } from "../../src/core/index.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import type { ColumnLook } from "../../src/hosts/host.js";
 import { Model } from "../../src/hosts/library.js";
@@ -60,6 +61,18 @@ describe("the embedded sheet's own ways", () => {
     model().dispatch("UNFOLD_HEADER_GROUP", { sheetId, dimension: "COL", start: 3, end: 3 });
     await host.write([dress], "Dress");
     expect(closed()).toEqual([false, false]);
+  });
+
+  test.each([
+    [10e-12, "0.00000000001", "10 pF"],
+    [2.2e-12, "0.0000000000022", "2.2 pF"],
+    [470e3, "470000.0", "470 k"],
+  ])("a size of %d shows as %s (%s), never as nought", async (size, shown) => {
+    const { host, model } = embeddedWorkbook(new Model());
+    const dress = look([{ format: PARTS_SHEET.columns.size.format }]);
+    await host.write([dress, { kind: "cells", sheet: "Parts", row: 1, column: 0, cells: [[size]] }], "Write");
+    const sheetId = model().getters.getSheetIdByName("Parts")!;
+    expect(model().getters.getEvaluatedCell({ sheetId, col: 0, row: 1 }).formattedValue).toBe(shown);
   });
 
   test("dressing twice leaves one set of filter buttons and one set of groups", async () => {

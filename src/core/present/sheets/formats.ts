@@ -2,8 +2,11 @@
 export const WATTS = '0.0##" W"';
 export const VOLTS = '0.0" V"';
 export const AMPS = '0.0###" A"';
-/** A size in base units, for sorting and calculating, as the host shows numbers: not every host knows formats with an exponent. */
-export const SIZE = null;
+/**
+ * A size in base units, for sorting and calculating: with all its decimals, for hosts round a picofarad to 0 where they are
+ * left the choice, and not every host knows formats with an exponent.
+ */
+export const SIZE = "0.0############";
 export const PIECES = "0";
 export const MONEY = "0.00";
 export const PRICE = "0.0000";

@@ -69,7 +69,7 @@ export const READINGS_SHEET = sheet("Readings", 3, {
   id: text("id", { ...yours, width: 70 }),
   designator: text("designator", { ...yours, width: 80 }),
   reading: text("reading", { ...yours, width: 90 }),
-  size: number("size", SIZE, { tint: "worked", width: 76 }),
+  size: number("size", SIZE, { tint: "worked", width: 112 }),
   inPlace: word("in place", IN_PLACE, { ...yours, width: 76 }),
   accuracy: number("meter accuracy", "0.0%", { ...yours, width: 80 }),
   verdict: text("verdict then", { tint: "worked", width: 110 }),

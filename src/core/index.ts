@@ -156,6 +156,7 @@ export * from "./quantity/tolerance.js";
 export * from "./quantity/toleranceLetters.js";
 export * from "./quantity/window.js";
 export * from "./quantity/writeValue.js";
+export * from "./rate/balancersFor.js";
 export * from "./rate/fitOf.js";
 export * from "./rate/namedAim.js";
 export * from "./rate/ratingsFor.js";

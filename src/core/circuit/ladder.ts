@@ -1,4 +1,5 @@
 import { PartsError } from "../problem.js";
+import { figures } from "../quantity/figures.js";
 
 /**
  * The rating a given number of steps up a ladder of ratings that are made; a rating between two rungs starts from the rung above it.
@@ -15,11 +16,9 @@ export function stepUp(rating: number, ladder: readonly number[], steps: number)
   const found = start < 0 ? undefined : ladder[start + steps];
   if (found === undefined) {
     const end = ladder[ladder.length - 1] ?? 0;
-    throw new PartsError(
-      "nothing-fits",
-      `${rating} and ${steps} steps up`,
-      `The largest rating that is made is ${end}.`,
-    );
+    const asked = figures(Number(rating.toPrecision(4)));
+    const up = steps === 0 ? asked : `${asked} and ${steps} ${steps === 1 ? "step" : "steps"} up`;
+    throw new PartsError("nothing-fits", up, `The largest rating that is made is ${end}.`);
   }
   return found;
 }

@@ -3,6 +3,7 @@ import { inPlaceTells } from "../measure/inPlaceTells.js";
 import { type Verdict, type VerdictRule, verdict } from "../measure/verdict.js";
 import type { Span } from "../part.js";
 import { figures } from "../quantity/figures.js";
+import { inSpan } from "../quantity/inSpan.js";
 import { writeValue } from "../quantity/writeValue.js";
 import type { Judged, Reading } from "./reading.js";
 import { type LimitSources, readingLimits } from "./readingLimits.js";
@@ -70,5 +71,7 @@ function against(
   const uncertainty = Number.isFinite(value) ? Math.abs(value) * (reading.accuracy ?? 0) : 0;
   if (reading.inPlace) return inPlaceTells({ quantity: reading.quantity, reading: value, uncertainty, window });
   const said = verdict({ reading: value, uncertainty, window }, from.settings.guard as VerdictRule);
+  if (said === "bad" && inSpan(value, window))
+    return { verdict: "likely bad", because: "the meter is too coarse for its limits" };
   return { verdict: said, because: "" };
 }

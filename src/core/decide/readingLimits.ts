@@ -116,7 +116,8 @@ export function readingLimits(reading: Reading, from: LimitSources): Span | null
       : UP_TO(TIMES_NEW * esrLimit({ farads: nominal, hertz: 120, dissipation: NEW_LOSS }));
   }
   const ruled = READ_LIMITS[from.rule.classRow.id];
-  if (ruled && "mostOhms" in ruled) return UP_TO(ruled.mostOhms);
+  const isElement = nominal !== null && hasOhms(from.part);
+  if (ruled && "mostOhms" in ruled) return isElement ? windowOf(nominal, driftAllowed(from)) : UP_TO(ruled.mostOhms);
   if (nominal === null) return from.part.span;
   if (quantity === "resistance" && !hasOhms(from.part)) return null;
   if (ruled) return windowOf(nominal, ruled);

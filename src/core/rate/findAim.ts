@@ -103,9 +103,8 @@ function forVolts(need: Need, technologies: readonly Technology[]): AimFound {
   for (const technology of technologies) {
     const pair = seriesPair(need, technology);
     if (!pair) continue;
-    const ohms = writeValue(pair.balancingOhms, "resistor");
     const because = [
-      `two in series, each up to ${Math.ceil(pair.shareVolts)} V, with ${ohms} across each to share the volts evenly`,
+      `two in series, each up to ${Math.ceil(pair.shareVolts)} V, with ${pair.balancing} across each to share the volts evenly`,
     ];
     return { ...NOTHING, aim: pair.aim, technology: technology.id, because };
   }

@@ -173,6 +173,15 @@ describe("what is done with an old part", () => {
     ]);
   });
 
+  test("a meter too coarse for a close part condemns it by no choice of verdict: a better one has to read it", () => {
+    const close = { ...R100K, tolerance: { minus: 0.01, plus: 0.01 } };
+    const part = partOf("carbon_film_old", null, close);
+    const { rule, settings } = ruled(part, { guard: "strict" });
+    const read = (value: number) =>
+      decide(part, rule, settings, { readings: [ohms(value, { accuracy: 0.05 })] }).action;
+    expect([read(100e3), read(120e3)]).toEqual(["test", "replace"]);
+  });
+
   test("stops stand before looks and notes", () => {
     const { cautions } = decided("paper_wax", "line_to_chassis", { value: 1e-8 });
     expect(cautions.slice(0, 2).sort()).toEqual(["mains", "y_class"]);

@@ -5,6 +5,7 @@ import {
   type Part,
   type Place,
   type Ratings,
+  type RulesInForce,
   ratingsFor,
   ruleFor,
   type Settings,
@@ -14,14 +15,23 @@ import { listed } from "../listed.js";
 
 const RESISTORS = ["carbon_comp", "carbon_film_old", "wirewound", "cathode_r", "bleeder", "fusible"];
 
-/** A completed part of a class and use, stating nothing but what a test gives. */
-export function partOf(className: string, role: string | null, stated: Partial<ListedPart> = {}): Part {
+/** A completed part of a class and use under rules, stating nothing but what a test gives. */
+export function completedUnder(
+  inForce: RulesInForce,
+  className: string,
+  role: string | null,
+  stated: Partial<ListedPart> = {},
+): Part {
   const kind =
     DEFAULTS_IN_FORCE.rules.find((rule) => rule.scope === "class" && rule.id === className)?.kind ??
     (RESISTORS.includes(className) ? "resistor" : "capacitor");
   const said = { className, role };
-  return complete(listed({ kind, ...stated }), { id: "T-1", document: "test", inForce: DEFAULTS_IN_FORCE, said });
+  return complete(listed({ kind, ...stated }), { id: "T-1", document: "test", inForce, said });
 }
+
+/** A completed part of a class and use under the default rows. */
+export const partOf = (className: string, role: string | null, stated: Partial<ListedPart> = {}): Part =>
+  completedUnder(DEFAULTS_IN_FORCE, className, role, stated);
 
 /** The rule of a part under the default rows, with settings changed. */
 export function ruled(part: Part, settings: Settings = {}) {

@@ -8,6 +8,8 @@ import { keep, kept } from "./storage.js";
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const NEW_NAME = "underchassis.xlsx";
 const SAVE_AFTER = 700;
+/** Keeping a workbook holds the page up, the longer the larger it is: by no more than this share of the time worked. */
+const KEEPING_SHARE = 0.05;
 
 /** The workbook on the page: shown, kept in the browser while it is worked on, opened and saved as a file. */
 export type Desk = {
@@ -66,17 +68,19 @@ async function shown(element: HTMLElement, model: Model, name: string): Promise<
 /** Keeps the workbook soon after each change, and at once when the page goes out of sight. */
 function keepWhileWorking(workbook: Workbook, name: () => string, onChange: () => void): void {
   let timer = 0;
+  let wait = SAVE_AFTER;
   const now = () => {
     window.clearTimeout(timer);
     timer = 0;
-    keep({ name: name(), data: workbook.model().exportData() }).catch(() =>
-      notify("This browser does not keep the workbook. Save it as a file."),
-    );
+    const start = performance.now();
+    const data = workbook.model().exportData();
+    wait = Math.max(SAVE_AFTER, (performance.now() - start) / KEEPING_SHARE);
+    keep({ name: name(), data }).catch(() => notify("This browser does not keep the workbook. Save it as a file."));
   };
   workbook.host.onChange(() => {
     onChange();
     window.clearTimeout(timer);
-    timer = window.setTimeout(now, SAVE_AFTER);
+    timer = window.setTimeout(now, wait);
   });
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden" && timer !== 0) now();

@@ -3,7 +3,9 @@ import path from "node:path";
 import { describe, expect, test } from "vitest";
 
 const ROOT = path.resolve(import.meta.dirname, "../src");
-const NOUNS = ["fact", "offer", "part", "plan", "problem", "ratings", "rule", "table"].map((noun) => `core/${noun}`);
+const NOUNS = ["fact", "listedAs", "offer", "part", "plan", "problem", "ratings", "rule", "table"].map(
+  (noun) => `core/${noun}`,
+);
 const CALCULATIONS = ["core/quantity", "core/circuit", "core/compose", "core/measure"];
 const STAGE_DIET = [...NOUNS, ...CALCULATIONS, "core/rules"];
 

@@ -69,6 +69,7 @@ export * from "./job/stages.js";
 export * from "./job/whatToFit.js";
 export * from "./job/whoSells.js";
 export * from "./job/workOut.js";
+export * from "./listedAs.js";
 export { type Easing, easings } from "./match/easing.js";
 export * from "./match/makeUpFromOffers.js";
 export * from "./match/matchOffers.js";

@@ -49,6 +49,12 @@ export type ValueState =
   | "alternatives"
   | "unreadable";
 
+/**
+ * What a list says of a part's place that stands above every rule: nothing is fitted there, its value was chosen when the
+ * set was tested, or it sits inside another part.
+ */
+export type ListedAs = "not fitted" | "selected in test" | `part of ${string}`;
+
 /** A tolerance as two ratios, both positive: -20/+80 % is { minus: 0.2, plus: 0.8 }. */
 export type Tolerance = { readonly minus: number; readonly plus: number };
 
@@ -180,6 +186,7 @@ export type Part = {
   readonly temperatureCoefficient: Fact<string> | null;
   readonly taper: string | null;
   readonly pins: string | null;
+  readonly listedAs: ListedAs | null;
   readonly quantity: number;
   readonly className: Fact<string>;
   readonly role: Fact<string> | null;

@@ -33,7 +33,7 @@ function ofStages(
  * @param volts Volts across it, where known.
  * @param rules The text that RULES_IN_FORCE gives; the default rules when left out.
  * @returns Action, value, tolerance, watts, volts, type of the new part, and the reason.
- * @example LUG.WHAT_TO_FIT("C5 .05 mf 400V paper", "", "avc") -> {"replace", "0.047 µF", "±10 %", "", 630, "Polyester film", "wax paper leaks after these years, whatever it reads in farads, replace; 0.047 µF ±10 % polyester film, 630 V, because 400 V is sold as 630 V, 0.05 µF is sold as 0.047 µF; by the default rules, policy trade"}
+ * @example LUG.WHAT_TO_FIT("C5 .05 mf 400V paper", "", "avc") -> {"replace", "0.047 µF", "±10 %", "", 630, "Polyester film", "wax paper leaks after these years, whatever it reads in farads, replace; 0.047 µF ±10 % polyester film, 630 V, because 400 V is sold as 630 V, 0.05 µF is sold as 0.047 µF; taken for wax paper tubular, likely; by the default rules, policy trade"}
  */
 export function whatToFit(
   part: unknown[][],

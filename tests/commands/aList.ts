@@ -21,6 +21,7 @@ export function resistor(designator: string, section: string, ohms: number): Par
     temperatureCoefficient: null,
     taper: null,
     pins: null,
+    listedAs: null,
     quantity: 1,
     className: fact("carbon_comp", "line", "line 3"),
     role: null,

@@ -1,5 +1,5 @@
 import { type Fact, fact } from "../fact.js";
-import type { ListedField, ListedPart, Part, Tolerance } from "../part.js";
+import type { ListedAs, ListedField, ListedPart, Part, Tolerance } from "../part.js";
 import type { Rule, RulesInForce } from "../rule.js";
 import { ELECTROLYTIC_TOLERANCES } from "../rules/electrolyticTables.js";
 import { classOf } from "./classOf.js";
@@ -47,6 +47,13 @@ function listedFact<T>(part: ListedPart, field: ListedField, value: T | null): F
   const borrowed = part.from[field];
   if (borrowed?.by === "note") return fact(value, "note", borrowed.at);
   return fact(value, "line", borrowed?.at ?? lineOf(part));
+}
+
+/** What the line says of the part's place; a piece that was split off stands for itself. */
+function listedAsOf({ valueState, partOf, whole }: ListedPart & Partial<SplitFrom>): ListedAs | null {
+  if (valueState === "not-fitted") return "not fitted";
+  if (partOf !== null && !whole) return `part of ${partOf}`;
+  return valueState === "selected-in-test" ? "selected in test" : null;
 }
 
 const lineOf = (part: ListedPart) => (part.lines.length > 0 ? `line ${part.lines[0]}` : "as given");
@@ -105,6 +112,7 @@ export function complete(part: ListedPart & Partial<SplitFrom>, whose: Whose): P
     temperatureCoefficient: listedFact(part, "temperatureCoefficient", part.temperatureCoefficient),
     taper: part.taper,
     pins: part.pins ?? null,
+    listedAs: listedAsOf(part),
     quantity: part.quantity,
     className,
     role: said(user.role) ?? (use ? recognisedFact(part, use) : null),

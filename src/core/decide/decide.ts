@@ -1,10 +1,12 @@
 import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import { isValueUnknown } from "../listedAs.js";
 import { driftText } from "../measure/drift.js";
 import type { Verdict } from "../measure/verdict.js";
 import type { Part } from "../part.js";
 import type { Action, Settings } from "../rule.js";
 import { BLOCKING_PROOF, CLASS_TESTS, PROOFS, type Proof } from "../rules/classTests.js";
 import type { RuleFor } from "../rules/ruleFor.js";
+import { askForValue, type ByList, settledByList } from "./byList.js";
 import { cautionsOf, type SetFacts } from "./cautionsOf.js";
 import type { Decision } from "./decision.js";
 import { judge, readingText } from "./judge.js";
@@ -40,7 +42,8 @@ export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: 
   const from = { part, rule, settings, place: evidence.place ?? UNKNOWN_PLACE, given: evidence.limits ?? {} };
   const judged = (evidence.readings ?? []).map((reading) => judge(reading, from));
   const findings = evidence.findings ?? [];
-  const settled = settle(rule, judged, findings);
+  const listed = settledByList(part);
+  const settled = listed ? listedOnly(listed) : settle(part, rule, judged, findings);
   const verdict = WORST_FIRST.find((each) => judged.some((one) => one.verdict === each)) ?? null;
   return {
     action: settled.action,
@@ -56,7 +59,9 @@ export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: 
   };
 }
 
-function settle(rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
+const listedOnly = (listed: ByList): Settled => ({ ...listed, because: [listed.leads] });
+
+function settle(part: Part, rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
   const spoilt = findings.filter(({ bad }) => bad).map(({ text }) => text);
   const convicting = judged.filter(({ verdict }) => verdict === "bad").map(saying);
   const ruled = (action: Action, because: readonly string[]): Settled => ({ action, leads: rule.because, because });
@@ -74,7 +79,8 @@ function settle(rule: RuleFor, judged: readonly Judged[], findings: readonly Fin
       because: [...said, onSight(rule, judged), ...reasons(rule)],
     };
   if (rule.action === "keep") return { ...ruled("keep", [...said, ...reasons(rule)]), leads: said[0] ?? rule.because };
-  return tested(rule, judged, findings);
+  const settled = tested(rule, judged, findings);
+  return settled.action !== "keep" && isValueUnknown(part, rule) ? listedOnly(askForValue(part)) : settled;
 }
 
 /** Why a part goes on sight: its use where that demands it, that a passing one is not spared, else what its type does. */

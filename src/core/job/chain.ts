@@ -1,6 +1,7 @@
 import type { Fact } from "../fact.js";
 import type { Part, Tolerance } from "../part.js";
 import { HOW_FAR } from "../present/sheets/papers.js";
+import { writeWarnings } from "../present/warningWords.js";
 import { figures } from "../quantity/figures.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import { writeValue } from "../quantity/writeValue.js";
@@ -51,6 +52,7 @@ export function chainOf({ part, rule, decision, ratings }: Stages): readonly Lin
       : [["use", `${roleRow.label}: ${roleRow.because}`, part.role ? whence(part.role) : ""]];
   return [
     ...facts(part),
+    ...part.warnings.map((warning): Link => ["in doubt", writeWarnings([warning]), ""]),
     ["type", `${classRow.label}: ${classRow.because}`, whence(part.className)],
     ...role,
     ["source of the rule", classRow.source, rule.decidedBy.action ?? ""],

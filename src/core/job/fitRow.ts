@@ -3,6 +3,7 @@ import { technologyOf } from "../rules/technologies.js";
 import type { Cell } from "../table.js";
 import { reasonLine } from "./oneLine.js";
 import type { Stages } from "./stages.js";
+import { unsureOf } from "./unsureOf.js";
 
 /**
  * What to do and what to fit as seven cells: action, value, tolerance, watts, volts, type of the new part, and the reason.
@@ -21,6 +22,10 @@ export function fitRow(stages: Stages, byDefault: boolean): Cell[] {
     piece?.watts ?? "",
     piece?.volts ?? "",
     piece ? (technologyOf(piece.technology)?.label ?? piece.technology) : "",
-    `${reasonLine(stages)}; by ${byDefault ? "the default" : "your"} rules, policy ${rule.policy}`,
+    [
+      reasonLine(stages),
+      ...unsureOf(stages),
+      `by ${byDefault ? "the default" : "your"} rules, policy ${rule.policy}`,
+    ].join("; "),
   ];
 }

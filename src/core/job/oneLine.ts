@@ -9,7 +9,9 @@ import type { Stages } from "./stages.js";
 
 const wattsOf = (watts: number | null) => (watts === null ? "" : wattsText(watts));
 
-const lower = (label: string) => (/^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label);
+/** A label within a sentence; names of letters stay capitals. */
+export const lower = (label: string) =>
+  /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 
 const joined = (texts: readonly (string | null | undefined)[], by = " ") => texts.filter(Boolean).join(by);
 

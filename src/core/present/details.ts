@@ -1,5 +1,5 @@
 import type { Fact } from "../fact.js";
-import type { Construction, Dielectric, Part } from "../part.js";
+import type { Construction, Dielectric, ListedAs, Part } from "../part.js";
 import { factOf, type Origin } from "./from.js";
 
 const CONSTRUCTIONS: readonly string[] = [
@@ -28,17 +28,30 @@ const DIELECTRICS: readonly string[] = [
 
 const TEMPERATURE_CODE = /^(NP[O0]|C0G|[NP]\d{2,4}|[XYZ]\d[A-Z])$/i;
 
+const LISTED_AS = /^(not fitted|selected in test|part of \S.*)$/;
+
 /** What a list says of a part beside its figures, that its type does not say already. */
-export type Details = Pick<Part, "construction" | "dielectric" | "temperatureCoefficient" | "taper" | "pins">;
+export type Details = Pick<
+  Part,
+  "construction" | "dielectric" | "temperatureCoefficient" | "taper" | "pins" | "listedAs"
+>;
 
 /** The details of a part as one cell. @example "ceramic, N750" @example "audio taper" @example "pins 1-2" */
-export function writeDetails({ construction, dielectric, temperatureCoefficient, taper, pins }: Details): string {
+export function writeDetails({
+  construction,
+  dielectric,
+  temperatureCoefficient,
+  taper,
+  pins,
+  listedAs,
+}: Details): string {
   const words = [
     construction?.value,
     dielectric?.value,
     temperatureCoefficient?.value,
     taper && `${taper} taper`,
     pins && `pins ${pins}`,
+    listedAs,
   ];
   return words.filter(Boolean).join(", ");
 }
@@ -59,5 +72,6 @@ export function readDetails(cell: string | null, kind: Part["kind"], origin: Ori
     temperatureCoefficient: asFact<string>(found((word) => TEMPERATURE_CODE.test(word))),
     taper: found((word) => word.endsWith(" taper"))?.replace(/ taper$/, "") ?? null,
     pins: found((word) => word.startsWith("pins "))?.slice("pins ".length) ?? null,
+    listedAs: found((word) => LISTED_AS.test(word)) as ListedAs | null,
   };
 }

@@ -56,6 +56,44 @@ describe("what to fit for one line", () => {
     expect(ask("C30 20-20 mf 450V electrolytic").map(({ ratings }) => ratings.aim?.text)).toEqual(["22 µF", "22 µF"]);
   });
 
+  // Common practice: what a list says of a part's place stands above every rule, and no value is made up.
+  test.each<[string, string, string, RegExp]>([
+    ["nothing is fitted", "R5 not fitted", "keep", /none is fitted/],
+    ["inside another part", "R5 part of T3", "check", /part of T3/],
+    ["inside another part, with a value of its own", "R5 470K part of T3", "test", /^composition drifts/],
+    ["chosen when the set was tested", "R4 selected in test", "ask", /measure the old one/],
+    [
+      "chosen within limits: the old one is read against them",
+      "R9 47-100 ohms selected in test",
+      "test",
+      /old one reads/,
+    ],
+    ["a value that nobody knows", "R6 carbon 1/2W", "ask", /value is not known/],
+    ["an M that may mean either", "R7 2M", "ask", /what M means: 2M is 2000 ohms or 2 megohms/],
+  ])("%s: nothing is aimed at that nobody knows", (_why, line, action, reason) => {
+    const [done, value, , , , , because] = row(line);
+    expect(done).toBe(action);
+    expect(because).toMatch(reason);
+    if (!line.includes("470K")) expect(["", "choose"]).toContain(value);
+  });
+
+  test("a value that the user gives is worked with, wherever the part sits", () => {
+    const part = { ...ask("R4 selected in test")[0]!.part, value: { value: 47e3, from: "user", at: "you" } as const };
+    expect(stagesOfPart(part, DEFAULTS_IN_FORCE).ratings.aim?.text).toBe("47 k");
+  });
+
+  test.each([
+    ["R1 47OK 1W", /hard to read: .*; taken for carbon composition resistor, likely; by/],
+    ["C9 5", /unit taken for granted: .*; taken for moulded mica \(stacked foil\), a guess; by/],
+  ])("what is unsure of %s is said in its reason", (line, said) => {
+    expect(String(row(line)[6])).toMatch(said);
+  });
+
+  test("what the line says plainly, and a type that the user gives, are not called into doubt", () => {
+    expect(row("C3 .05 mfd 400V moulded paper")[6]).not.toMatch(/taken for/);
+    expect(row("R7 470K 1/2W", { type: "carbon_comp" })[6]).not.toMatch(/taken for/);
+  });
+
   test("the reason says that the rules are the defaults", () => {
     expect(row("470K")[6]).toMatch(/by the default rules, policy trade$/);
   });

@@ -20,6 +20,7 @@ const RESISTOR: Part = {
   temperatureCoefficient: null,
   taper: null,
   pins: null,
+  listedAs: null,
   quantity: 1,
   className: fact("carbon_comp", "default", "carbon_comp"),
   role: fact("plate_load", "line", "line 14"),
@@ -51,6 +52,8 @@ describe("a part in its row", () => {
   test.each([
     ["a resistor with notes", RESISTOR],
     ["a section of a can", SECTION],
+    ["a part inside another", { ...RESISTOR, listedAs: "part of T3" as const }],
+    ["a place where nothing is fitted", { ...SECTION, listedAs: "not fitted" as const }],
     ["a trimmer", { ...SECTION, value: null, span: { min: 3e-12, max: 3e-11 }, temperatureCoefficient: null }],
   ])("%s comes back as it went", (_, part) => {
     expect(partOfRow(rowOfPart(part, "HL", rules), rules)).toEqual(part);

@@ -114,7 +114,10 @@ function sizeIn(cell: Cell, name: string): Sized {
 }
 
 function measureIn(cell: Cell, name: string, measure: Measure): number {
-  return typeof cell === "string" ? at(name, () => readMeasure(cell, measure)) : numberIn(cell, name);
+  const found = typeof cell === "string" ? at(name, () => readMeasure(cell, measure)) : numberIn(cell, name);
+  if (measure === "farad" && found >= ONE_FARAD)
+    throw new PartsError("out-of-range", `${found} farads`, "Microfarads want their unit: 40 µF, or 0.00004.", name);
+  return found;
 }
 
 function toleranceIn(cell: Cell, name: string): Tolerance {
@@ -133,6 +136,9 @@ function at<T>(name: string, read: () => T): T {
     throw new PartsError(error.problem.code, error.problem.given, error.problem.wanted, name);
   }
 }
+
+/** No capacitor of a set has so much: whoever gives it means microfarads. */
+const ONE_FARAD = 1;
 
 /** Beyond this nothing is meant, and a square or a product of such numbers would be infinite. */
 const MOST = 1e30;

@@ -1,5 +1,5 @@
 import * as core from "../core/index.js";
-import { count, rating, text } from "./ask.js";
+import { anything, rating, text } from "./ask.js";
 import { spill } from "./cell.js";
 
 /**
@@ -41,13 +41,13 @@ export function bodyFits(
  * The volts and amperes of a dial lamp by its type number, with its bead and base.
  * @customfunction LAMP
  * @helpurl reference.html#LAMP
- * @param type The type number, such as 47.
+ * @param type The type number, such as 47 or #47.
  * @returns Volts as printed, amperes, the bead's colour, the base, and the types that differ in nothing but the base; in a string of heaters the amperes have to be the old lamp's.
  * @example LUG.LAMP(47) -> {"6-8", 0.15, "brown", "bayonet", "40"}
  */
 export function lamp(type: unknown[][]): unknown[][] {
-  return spill([count(type, "type")], (type) => {
-    const { lamp, alike } = core.dialLamp(type);
+  return spill([anything(type)], (type) => {
+    const { lamp, alike } = core.dialLamp(String(type));
     return [[lamp.volts, lamp.amps, lamp.bead, lamp.base, alike.join(", ")]];
   });
 }

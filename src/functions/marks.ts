@@ -37,7 +37,7 @@ const KINDS = ["resistor", "capacitor"] as const;
  * The value in ohms or farads that the figures and letters printed on a part say, with its tolerance.
  * @customfunction CODE_DECODE
  * @helpurl reference.html#CODE_DECODE
- * @param mark What is printed on the part, such as 104K, 4702, 4K7, R47 or 470JN.
+ * @param mark What is printed on the part, such as 104K, 4702, 4K7, R47 or 470JN, or a military type designation such as RC20BF474K.
  * @param kind What kind of part it is: capacitor when left out.
  * @param system Whose letters they are: IEC (when left out), EIA, or ERIE for old tubulars, whose figures are picofarads as they stand.
  * @returns Ohms or farads, the tolerance, and in words whatever else is known.
@@ -47,7 +47,7 @@ export function codeDecode(mark: unknown[][], kind?: MarkedKind[][], system?: Le
   return spill(
     [text(mark), choice(kind, "kind", KINDS, "capacitor"), choice(system, "system", core.LETTER_SYSTEMS, "IEC")],
     (mark, kind, system) => {
-      const { value, tolerance, ppmPerKelvin, notes } = core.decodeMark(mark, kind, system);
+      const { value, tolerance, ppmPerKelvin, notes } = core.printedMark(mark, kind, system);
       const words = [...(ppmPerKelvin === null ? [] : [`${ppmPerKelvin} ppm/K`]), ...notes].join("; ");
       return [[value, tolerance ? core.writeTolerance(tolerance) : "", words]];
     },

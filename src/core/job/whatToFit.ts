@@ -26,6 +26,9 @@ export type PartAsked = {
 const FARADS_BELOW = 0.1;
 const SAYS_FARADS = /mf|µf|uf|nf|pf|\d\s*[unp]\b/i;
 
+/** A letter that tells no kind, so that the words of a line have to. */
+const OF_ANY_KIND = "X";
+
 /** The id of the rule that a text names, by id or label; a piece of a label counts where one label only holds it. */
 function namedRule(rules: readonly Rule[], scope: Rule["scope"], text: string): string | null {
   const id = idOfLabel(rules, scope, text);
@@ -61,8 +64,12 @@ export function partsListed(listed: string | number, kind: Kind | null): readonl
     const parts = read(text);
     if (parts.length > 0) return parts.flatMap(splitPart).map((part) => ({ ...part, kind: kind ?? part.kind }));
     const isCapacitor = kind === null ? SAYS_FARADS.test(text) : kind === "capacitor";
-    const [nameless] = read(`${isCapacitor ? "C" : "R"}1 ${text}`);
-    if (nameless?.value) return [{ ...nameless, printed: text, designators: [], kind: kind ?? nameless.kind }];
+    const nameless = (letter: string) =>
+      read(`${letter}1 ${text}`).map((part) => ({ ...part, printed: text, designators: [] }));
+    const [valued] = nameless(isCapacitor ? "C" : "R");
+    if (valued?.value) return [{ ...valued, kind: kind ?? valued.kind }];
+    const [named] = nameless(OF_ANY_KIND);
+    if (named && named.kind !== "other") return [{ ...named, kind: kind ?? named.kind }];
   }
   const { value, kind: told } =
     typeof listed === "number" ? { value: listed, kind: null } : readValue(text, kind ? { kind } : {});

@@ -28,6 +28,12 @@ describe("what to fit for one line", () => {
       ["test", "470 k", "±5 %", 1, 350, "Metal film"],
     ],
     ["a line without a name", ".05 mfd 400 V", {}, ["replace", "0.047 µF", "±10 %", "", 630, "Polyester film"]],
+    [
+      "a fuse without a name",
+      "fuse 1.6 A slow",
+      {},
+      ["test", "1.6 A slow, 250 V", "", "", 250, "Same type, used or old stock"],
+    ],
     ["a bare value", "470K", {}, ["test", "470 k", "±5 %", 1, 350, "Metal film"]],
     ["a bare number below 0.1 is farads", 4.7e-8, {}, ["replace", "0.047 µF", "±10 %", "", 630, "Polyester film"]],
     [

@@ -20,3 +20,7 @@ test("twins differ in nothing but their base, and are each other's", () => {
 test("an unknown number is refused with those that are known", () => {
   expect(() => dialLamp(1)).toThrow("Lamps are 40, 41");
 });
+
+test.each(["47", "#47", "No. 47", "type 47"])("a lamp is known as %s", (written) => {
+  expect(dialLamp(written).lamp.type).toBe(47);
+});

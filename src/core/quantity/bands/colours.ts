@@ -19,11 +19,24 @@ export const COLOURS = [
 ] as const;
 export type Colour = (typeof COLOURS)[number];
 
-/** Other names, and the two-letter codes of IEC 60757. */
+/** Other names, the three-letter ones of the trade (common practice), and the two-letter codes of IEC 60757. */
 const ALSO: Readonly<Record<string, Colour>> = {
   gray: "grey",
   purple: "violet",
   "-": "none",
+  blk: "black",
+  brn: "brown",
+  org: "orange",
+  orn: "orange",
+  yel: "yellow",
+  grn: "green",
+  blu: "blue",
+  vio: "violet",
+  gry: "grey",
+  wht: "white",
+  gld: "gold",
+  slv: "silver",
+  sil: "silver",
   bk: "black",
   bn: "brown",
   rd: "red",

@@ -6,6 +6,7 @@ test.each([
   ["Yellow, Purple, Orange, Gold", ["yellow", "violet", "orange", "gold"]],
   ["brown-gray-red", ["brown", "grey", "red"]],
   ["YE VT OG GD", ["yellow", "violet", "orange", "gold"]],
+  ["yel vio org gld", ["yellow", "violet", "orange", "gold"]], // common practice
   ["red red orange black - yellow", ["red", "red", "orange", "black", "none", "yellow"]],
   ["brown black red no band", ["brown", "black", "red", "none"]],
   ["brown/black/red/no colour", ["brown", "black", "red", "none"]],

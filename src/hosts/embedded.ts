@@ -61,8 +61,8 @@ function readSheet(model: Model, sheet: string): SheetCells | null {
     .getEvaluatedCellsPositions(sheetId)
     .map((at) => ({ at, cell: cellAt(model, at) }))
     .filter(({ cell }) => cell.value !== null || cell.formula !== null);
-  const height = Math.max(0, ...filled.map(({ at }) => at.row + 1));
-  const width = Math.max(0, ...filled.map(({ at }) => at.col + 1));
+  const height = filled.reduce((most, { at }) => Math.max(most, at.row + 1), 0);
+  const width = filled.reduce((most, { at }) => Math.max(most, at.col + 1), 0);
   const rows = Array.from({ length: height }, () => new Array<HostCell>(width).fill(EMPTY));
   for (const { at, cell } of filled) rows[at.row]![at.col] = cell;
   return { sheet, rows };

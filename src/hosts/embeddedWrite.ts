@@ -1,4 +1,5 @@
 import { addFilter, lastRow, removeFilters } from "./embeddedFilter.js";
+import { inRuns } from "./embeddedRuns.js";
 import { contentOf, contentUnder, holds } from "./embeddedText.js";
 import type { Change } from "./host.js";
 import type { Model, Zone } from "./library.js";
@@ -19,7 +20,7 @@ export function writeInto(model: Model, changes: readonly Change[], run: (steps:
   run(newSheets(model, changes));
   run(changes.flatMap((change) => room(model, change)));
   run(looks.flatMap((look) => columnFormats(model, look, cells)));
-  run(cells.flatMap((change) => cellSteps(model, change, looks)));
+  run(inRuns(cells.flatMap((change) => cellSteps(model, change, looks))));
   run(looks.flatMap((look) => dress(model, look)));
 }
 
@@ -57,7 +58,7 @@ function room(model: Model, change: Change): Step[] {
   const [rows, columns] =
     change.kind === "look"
       ? [1, change.columns.length]
-      : [change.row + change.cells.length, change.column + Math.max(0, ...change.cells.map((row) => row.length))];
+      : [change.row + change.cells.length, change.column + (change.cells[0]?.length ?? 0)];
   const grow = (dimension: "ROW" | "COL", has: number, needs: number, spare: number): Step[] =>
     needs + spare <= has
       ? []

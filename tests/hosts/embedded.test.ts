@@ -37,6 +37,17 @@ describe("the embedded sheet's own ways", () => {
     expect((await host.marked()).spans.map(({ first }) => first)).toEqual([2, 4]);
   });
 
+  test("what ten thousand lines come to is written, read back and undone in one go", async () => {
+    const { host, model } = embeddedWorkbook(new Model());
+    const [rows, columns] = [10_000, 15];
+    const cells = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, at) => `${row} ${at}`));
+    await host.write([{ kind: "cells", sheet: "Parts", row: 0, column: 0, cells }], "Write");
+    const written = (await host.read("Parts"))!.rows;
+    expect([written.length, written[9_999]![14]]).toEqual([rows, { value: "9999 14", formula: null }]);
+    model().dispatch("REQUEST_UNDO");
+    expect((await host.read("Parts"))?.rows ?? []).toEqual([]);
+  });
+
   test("two groups side by side stay two, each with its first column outside the fold", async () => {
     const { host, model } = embeddedWorkbook(new Model());
     const groups = ["was", "was", "was", "new", "new"].map((group) => ({ group }));

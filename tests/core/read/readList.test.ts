@@ -132,3 +132,30 @@ describe("faults of the list are read as printed, and said", () => {
     ]);
   });
 });
+
+test("a heading gives its unit to the bare numbers below it", () => {
+  expect(partOf("CONDENSERS (mfd.)\nC4   8    450 v. wkg.", "C4")).toMatchObject({ value: 8e-6, volts: 450 });
+});
+
+test("limits of a part selected in test may stand in its remarks", () => {
+  const text = "Symbol    Value        Remarks\nR4        10K          -\nR5        Selected     68K to 120K, in test";
+  expect(partOf(text, "R5")).toMatchObject({ valueMin: 68e3, valueMax: 120e3, valueState: "selected-in-test" });
+});
+
+test("watts in brackets count where no others are printed", () => {
+  expect(partOf("R4    1,000 (1 watt)", "R4")).toMatchObject({ value: 1000, watts: 1 });
+});
+
+test("a box to tick may be wide, with a count behind it", () => {
+  expect(partOf("(  ) 2   R2, R8     2200 ohm, 1 watt\n(  ) 1   R5         100 ohm", "R8")).toMatchObject({
+    value: 2200,
+    quantity: 2,
+  });
+});
+
+test("leaders before designators do not run lines together", () => {
+  const text =
+    "Resistors.\n  1 MEG .............. R1, R12\n  3500 ohm, 2 watt ... R6\nM after a figure means thousand ohms.";
+  expect(partOf(text, "R12").value).toBe(1e6);
+  expect(partOf(text, "R6")).toMatchObject({ value: 3500, watts: 2, quantity: 1 });
+});

@@ -59,9 +59,14 @@ export function nameDesignators(heads: readonly Head[], body: readonly Strip[]):
   });
 }
 
-/** Only one column names the parts; another whose head could say so tells where they serve ("Circuit"). */
+const NAMES_A_THING = /^(?:component|part)\b/i;
+
+/** Only one column names the parts; another whose head could say so describes them ("Component") or tells where they serve ("Circuit"). */
 const onlyNamed = (heads: readonly Head[], named: number): Head[] =>
-  heads.map((head, i) => (head.role === "designator" && i !== named ? { ...head, role: "use" } : head));
+  heads.map((head, i) => {
+    if (head.role !== "designator" || i === named) return head;
+    return { ...head, role: NAMES_A_THING.test(head.text) ? "description" : "use" };
+  });
 
 /** The cells of a strip under heads: by index in tables, else by the last column that starts at or before the piece. */
 export function cellsUnder(heads: readonly Head[], strip: Strip): RowCell[] {

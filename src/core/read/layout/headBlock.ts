@@ -40,9 +40,16 @@ function stackedHeads(lines: readonly Strip[], isHead: boolean): Head[] | null {
   if (lines.length < 2 || !lines.every(isPlain)) return null;
   const stacked = stack(lines);
   const filled = stacked.filter((piece) => piece.text.trim() !== "");
-  if (!filled.every((piece) => roleOfHead(piece.text) ?? (isHead && piece.onFirst))) return null;
+  const strange = filled.filter((piece) => roleOfHead(piece.text) === null && !(isHead && piece.onFirst));
+  if (strange.length > (isAllWords(lines) ? filled.length * MOST_STRANGE : 0)) return null;
   return headsOf(stacked)?.map((head, i) => ({ ...head, end: filled[i]!.end })) ?? null;
 }
+
+const MOST_STRANGE = 0.25;
+
+/** Lines of several words each and no figure: more than a heading under the heads, and no row. */
+const isAllWords = (lines: readonly Strip[]) =>
+  lines.every(({ pieces }) => pieces.length > 1 && pieces.every(({ text }) => !/\d/.test(text)));
 
 /** A column of heads: its words, and whether they all stand on the first line. */
 type StackedHead = Piece & { readonly end: number; readonly onFirst: boolean };

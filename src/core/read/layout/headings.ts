@@ -19,6 +19,7 @@ const FILLER = new Set([
   "misc",
   "hardware",
   "other",
+  "sundries",
   "und",
   "(",
   ")",
@@ -34,10 +35,23 @@ const LONGEST_LINE = 90;
 /** Whether a heading only takes up an earlier one on a new page. */
 export const isContinued = (text: string) => text.length <= LONGEST_LINE && CONTINUED.test(text);
 
-/** A heading without "(continued)" and marks of Markdown. */
+/** What counts the pieces of a list before their names: "SHEET 1 - ", "Section A: ", "2. ", "-3- ", "IV) ". */
+const ORDINAL =
+  /^(?:(?:sheet|section|part|group|blatt|teil)\s+(?:\d{1,2}|[A-Z]|[IVX]{1,4})\s*(?:[-–—]{1,2}|[:.])|-\s?\d{1,2}\s?-|\(?(?:\d{1,2}|[A-H]|[IVX]{1,4})[.)])\s+(?=[A-Z])/i;
+
+/** Whether a heading stands behind its number with wide blanks between: "SECTION A   --   R-F UNIT". */
+export function isSpacedOut(text: string): boolean {
+  if (text.length > LONGEST_LINE) return false;
+  const number = ORDINAL.exec(text.trim().replace(/\s+/g, " "))?.[0];
+  const name = number ? text.trim().replace(/\s+/g, " ").slice(number.length) : "";
+  return name !== "" && !/\d/.test(name) && text.includes(name);
+}
+
+/** A heading without its number, "(continued)" and marks of Markdown. */
 export const headingText = (text: string) =>
   text
-    .replace(/^[#*=_~\-–—\s]+|[*=_~\-–—\s]+$/g, "")
+    .replace(/^[#*=_~–—\s]+|^-+(?!\s?\d)\s*|[*=_~\-–—\s]+$/g, "")
+    .replace(ORDINAL, "")
     .replace(/^\((.*)\)$|^\[(.*)\]$/, "$1$2")
     .replace(CONTINUED, "")
     .replace(/\s+/g, " ")
@@ -64,7 +78,9 @@ export function isKindHeading(text: string): boolean {
     FILLER.has(tokens[at]!.key) || named.some((meaning) => meaning.from <= at && at < meaning.to);
   const says = named.some((meaning) => meaning.field === "kind" || isPlural(tokens[meaning.from]!.key));
   const misc =
-    tokens.length > 0 && tokens.every((token) => FILLER.has(token.key)) && /misc|hardware|versch|other/i.test(head);
+    tokens.length > 0 &&
+    tokens.every((token) => FILLER.has(token.key)) &&
+    /misc|hardware|versch|other|sundries/i.test(head);
   return misc || (says && tokens.every((token, at) => token.type !== "number" && isKnown(at)));
 }
 
@@ -75,7 +91,7 @@ const MOST_WORDS = 6;
 
 /** The section that a heading names ("MAIN CHASSIS", "TUNER ASSEMBLY (820-T)"), or null when it is no such heading. */
 export function sectionName(text: string): string | null {
-  if (text.length > LONGEST_LINE || isPageLine(text)) return null;
+  if (text.length > LONGEST_LINE || isPageLine(headingText(text))) return null;
   const plain = headingText(text)
     .replace(/\s*\([^)]*\)\s*$/, "")
     .replace(/[:.]$/, "")

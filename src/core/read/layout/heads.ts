@@ -13,7 +13,7 @@ const HEADS: readonly (readonly [Role, string])[] = [
   ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
   ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|typ|comment|specification|spec|characteristics"],
   ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
-  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|supplier|source|teile nr|sach nr|lagernummer|lager nr|teilenummer|artikelnummer|artikel nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
+  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|made by|supplier|source|teile nr|sach nr|lagernummer|lager nr|teilenummer|artikelnummer|artikel nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
   ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
   ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
   ["remarks", "remarks|remark|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
@@ -33,22 +33,31 @@ const VARIANT = /^(?:-\d{1,3}|0)$/;
 /** The same behind the word itself: "Qty reqd -11". */
 const VARIANT_BEHIND = /\s\d{1,3}$/;
 
-const keyOf = (text: string) =>
+const keyOf = (text: string) => plainKey(text.replace(/\bin\b.*$/i, " "));
+
+const plainKey = (text: string) =>
   text
     .toLowerCase()
     .replace(/(?<=[a-z])0(?=[a-z])/g, "o")
-    .replace(/±|\+\/?-|\([^()]*\)|\bin\b.*$/g, " ")
+    .replace(/±|\+\/?-|\([^()]*\)/g, " ")
     .replace(/[.:/'"*_,]|-(?=\s|$)/g, " ")
     .replace(/-/g, " ")
     .trim()
-    .replace(/\s+/g, " ");
+    .replace(/\s+/g, " ")
+    .replace(/^rated (?=\w)/, "");
 
 /** The role that a head's words give a column, or null. "Cap. in MF" is a value in microfarads. */
 export function roleOfHead(text: string): Role | null {
   if (VARIANT.test(text.trim())) return "quantity";
   if (text.length > LONGEST_HEAD || text.includes("=")) return null;
   const key = keyOf(text);
-  return roleOfKey(key) ?? roleOfKey(key.replace(VARIANT_BEHIND, "")) ?? roleOfPair(text) ?? roleByUnit(text, key);
+  return (
+    roleOfKey(plainKey(text)) ??
+    roleOfKey(key) ??
+    roleOfKey(key.replace(VARIANT_BEHIND, "")) ??
+    roleOfPair(text) ??
+    roleByUnit(text, key)
+  );
 }
 
 const roleOfKey = (key: string): Role | null => ROLE_OF.get(key) ?? ROLE_OF.get(key.replace(/ /g, "")) ?? null;
@@ -57,7 +66,8 @@ const roleOfKey = (key: string): Role | null => ROLE_OF.get(key) ?? ROLE_OF.get(
 function roleOfPair(text: string): Role | null {
   const parts = text.split(/\s(?:or|and|und|oder)\s|[&/]/i);
   const roles = parts.map((part) => roleOfKey(keyOf(part)));
-  return parts.length === 2 && roles.every((role) => role !== null) ? roles[0]! : null;
+  if (parts.length !== 2 || roles.some((role) => role === null)) return null;
+  return roles.every((role) => role === "volts" || role === "watts") ? "rating" : roles[0]!;
 }
 
 /** "Cap. mfd", "Res. ohms", "Watts max": the first word and the unit together. */

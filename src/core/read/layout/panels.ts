@@ -5,6 +5,8 @@ import type { Strip } from "./pieces.js";
 import type { Piece } from "./row.js";
 
 const SLACK = 2;
+/** A head may be centred over its column by so much. */
+const HANGING = 4;
 
 /**
  * The strips of a document with side-by-side panels put one below the other: the left panel of a page is read to its
@@ -13,12 +15,12 @@ const SLACK = 2;
 export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   const unfolded: Strip[] = [];
   let at = 0;
-  let headed = false;
+  let headed = Number.NEGATIVE_INFINITY;
   while (at < strips.length) {
     const { starts, height } = panelsAt(strips, at);
     if (starts.length < 2) {
-      headed ||= strips[at]!.form === "cells" && printedHeadsAt(strips, at) !== null;
-      unfolded.push(...(headed ? [strips[at]!] : pairsInLine(strips[at]!)));
+      if (strips[at]!.form !== "strokes") headed = printedHeadsAt(strips, at)?.heads.at(-1)?.end ?? headed;
+      unfolded.push(...pairsInLine(strips[at]!, headed));
       at++;
       continue;
     }
@@ -44,8 +46,20 @@ function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; hei
   const [first, ...more] = block.heads.filter((head) => head.role === "designator");
   const named = first ? [first, ...more.filter((head) => !isTable || head.text === first.text)] : [];
   const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);
-  return { starts: (named.length > 1 ? named : again).map((head) => head.start), height: block.height };
+  const starts = (named.length > 1 ? named : again).map((head) => head.start);
+  const isNamed = isTable || starts.every((start) => isNamedBelow(strips.slice(at + block.height), start));
+  return { starts: isNamed ? starts : [], height: block.height };
 }
+
+const BODY = 40;
+
+/** Whether designators stand in a typed column: a head that could say so ("Component") may mean the kind of part. */
+const isNamedBelow = (body: readonly Strip[], start: number) =>
+  body
+    .slice(0, BODY)
+    .some(({ pieces }) =>
+      pieces.some((piece) => Math.abs(piece.start - start) <= HANGING && designatorsOf(piece.text.split(/[\s(]/)[0]!)),
+    );
 
 /** A block of panels goes to the next page line, two blank lines, or the next head. */
 function blockEnd(strips: readonly Strip[], from: number): number {
@@ -64,11 +78,12 @@ function panelOf(strip: Strip, start: number, stop: number): Strip {
   return { ...strip, pieces, text: pieces.map((piece) => piece.text).join("  ") };
 }
 
-/** A line that holds several parts without any head: "R1 47K    R11 2K2", "C3 ... 300V   R3 ...". */
-function pairsInLine(strip: Strip): Strip[] {
+/** A line that holds several parts without any head over the later ones: "R1 47K    R11 2K2", "C3 ... 300V   R3 ...". */
+function pairsInLine(strip: Strip, headed: number): Strip[] {
   const pieces = strip.pieces.filter((piece) => piece.text.trim() !== "");
   if (strip.form === "strokes" || !startsPart(pieces[0], pieces[1])) return [strip];
-  const starts = pieces.flatMap((piece, i) => (startsPart(piece, pieces[i + 1]) ? [i] : []));
+  const isLater = (piece: Piece, i: number) => i > 0 && piece.start > headed && startsPart(piece, pieces[i + 1]);
+  const starts = pieces.flatMap((piece, i) => (i === 0 || isLater(piece, i) ? [i] : []));
   if (starts.length < 2) return [strip];
   return starts.map((from, i) => {
     const own = pieces.slice(from, starts[i + 1]);

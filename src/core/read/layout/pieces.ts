@@ -10,7 +10,10 @@ export type Strip = {
 };
 
 const RULE = /^[\s\-=_+|*.:~–—]*$/;
-const GAP = / {2,}| ?\t ?|\s*\.{2,}\s*| \. |(?: \.){2,} ?/g;
+const GAP = /\s+\|\s+| {2,}| ?\t ?|\s*\.{2,}\s*| \. |(?: \.){2,} ?/g;
+
+/** A box to tick at the start of a line, or several of them: (  ), [x], ____. */
+export const CHECK_BOX = /^(?:\s*(?:\(\s{0,3}[xX]?\s{0,3}\)|\[\s{0,3}[xXe]?\s{0,3}\]|_{2,}|[☐☑□]))+\s*/;
 
 /** Whether a line holds nothing but strokes, dots or dashes. */
 export const isRule = (strip: Strip) => RULE.test(strip.text);
@@ -44,9 +47,10 @@ const plainMarkdown = (text: string) =>
     .replace(/\*{1,2}([^*]+)\*{1,2}/g, "$1")
     .replace(/`/g, "");
 
-/** Pieces of a typed line: parted by two blanks, a tab or leaders. */
+/** Pieces of a typed line: parted by two blanks, a tab, leaders or a lone stroke; a box to tick stays with what follows. */
 export function gapPieces(text: string): Piece[] {
   const pieces: Piece[] = [];
+  const box = CHECK_BOX.exec(text)?.[0].length ?? 0;
   let start = 0;
   const push = (end: number) => {
     const own = text.slice(start, end);
@@ -54,7 +58,7 @@ export function gapPieces(text: string): Piece[] {
     if (own.trim() !== "") pieces.push({ text: own.trim(), start: start + lead });
   };
   for (const gap of text.matchAll(GAP)) {
-    if (gap[0].includes(".") && isInsideNumber(text, gap.index, gap[0])) continue;
+    if (gap.index < box || (gap[0].includes(".") && isInsideNumber(text, gap.index, gap[0]))) continue;
     push(gap.index);
     start = gap.index + gap[0].length;
   }

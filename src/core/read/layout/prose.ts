@@ -58,7 +58,7 @@ function paragraphsOf(lines: readonly SourceLine[]): Paragraph[] {
   let open: { text: string; starts: { at: number; line: number }[] } | null = null;
   for (const { number, text, cells } of lines) {
     const own = text.trim();
-    if (own === "" || cells || /\t| {3,}\S|\|/.test(own)) {
+    if (own === "" || cells || /\t| {3,}\S|\||\.{3}|(?: \.){3}/.test(own)) {
       open = null;
       continue;
     }

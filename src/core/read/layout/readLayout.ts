@@ -1,7 +1,9 @@
 import { designatorsOf } from "../records/designators.js";
 import type { SourceLine } from "../sourceLine.js";
+import { withBesides } from "./besides.js";
 import { headBlockAt } from "./headBlock.js";
 import { isKindHeading } from "./headings.js";
+import { withoutItemNumbers } from "./itemNumbers.js";
 import { unfoldPanels } from "./panels.js";
 import { isRule, type Strip, stripOf } from "./pieces.js";
 import { readProse } from "./prose.js";
@@ -16,7 +18,8 @@ import { finish, type ReadName, startWalk, type Walk } from "./walk.js";
  */
 export function readLayout(lines: readonly SourceLine[], readName: ReadName = designatorsOf): Layout {
   const prose = readProse(lines);
-  const strips = unfoldPanels(lines.filter((line) => !prose.lines.has(line.number)).map(stripOf));
+  const printed = lines.filter((line) => !prose.lines.has(line.number)).map(stripOf);
+  const strips = unfoldPanels(withBesides(withoutItemNumbers(printed)));
   const walk = startWalk(readName);
   let at = 0;
   while (at < strips.length) at += step(walk, strips, at);
@@ -39,6 +42,7 @@ function step(walk: Walk, strips: readonly Strip[], at: number): number {
   }
   if (isRule(strip)) {
     walk.furniture.push(...strip.numbers);
+    walk.ruled = true;
     return 1;
   }
   const block = headBlockAt(strips, at);
@@ -52,6 +56,6 @@ function step(walk: Walk, strips: readonly Strip[], at: number): number {
     return block.height;
   }
   takeLine(walk, strip);
-  walk.blank = false;
+  [walk.blank, walk.ruled] = [false, false];
   return 1;
 }

@@ -1,5 +1,5 @@
 import { isUnfinished, type OpenRow, textIn } from "./continuation.js";
-import { isContinued, isKindHeading, sectionName } from "./headings.js";
+import { isContinued, isKindHeading, isSpacedOut, sectionName } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { Walk } from "./walk.js";
 
@@ -11,8 +11,8 @@ const LONGEST_SHOWN = 90;
 /** Headings: of kinds of parts, of sections, of errata. */
 export function takeHeading(walk: Walk, strip: Strip): boolean {
   const filled = strip.pieces.filter((piece, i) => piece.text.trim() !== "" && (i === 0 || !isBracketed(piece.text)));
-  const framed = isFramed(strip.text);
-  const text = (framed ? strip.text : (filled[0]?.text ?? "")).trim();
+  const framed = isFramed(strip.text) || isSpacedOut(strip.text);
+  const text = (framed ? strip.text.replace(/\s+/g, " ") : (filled[0]?.text ?? "")).trim();
   if (ERRATA.test(text) && !/[.]$/.test(text)) {
     walk.errata = true;
     walk.open = null;
@@ -35,11 +35,11 @@ export function takeHeading(walk: Walk, strip: Strip): boolean {
 
 const isBracketed = (text: string) => /^\(.*\)$/.test(text.trim());
 
-/** A heading stands apart: after a blank line, out of the description's column, or centred in a drawn cell. */
+/** A heading stands apart: after a blank line, out of the description's column, centred in a drawn cell or loud under its rule. */
 export function standsAsHeading(walk: Walk, strip: Strip): boolean {
   const piece = strip.pieces.find((candidate) => candidate.text.trim() !== "")!;
   if (strip.form === "cells" || /^#{1,6}\s/.test(piece.text)) return true;
-  if (strip.form === "strokes") return /^\s{4,}/.test(piece.text);
+  if (strip.form === "strokes") return /^\s{4,}/.test(piece.text) || (walk.ruled && isShown(piece.text.trim()));
   if (walk.open === null || walk.blank || walk.apart) return true;
   const text = walk.heads?.find((head) => head.role === "description")?.start ?? walk.heads?.[1]?.start;
   const { start, textStart } = walk.open;

@@ -116,7 +116,8 @@ function isRest(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
   const isOneCell = cells.length === 1 && readsOn(text);
   if (walk.blank || walk.apart) return isUnfinished(above) && (lacks || (isOneCell && walk.headed));
   if (standsAsHeading(walk, strip) && cells.length === 1 && walk.heads && strip.form === "gaps") return false;
-  if (textIn(cells, "partNumber") === "") return true;
+  const isOutside = !walk.heads && strip.pieces[0]!.start <= open.start;
+  if (textIn(cells, "partNumber") === "") return !isOutside || isUnfinished(above) || readsOn(text);
   return lacks && (isUnfinished(above) || readsOn(text));
 }
 

@@ -26,6 +26,8 @@ export type Walk = {
   heading: string | null;
   open: OpenRow | null;
   blank: boolean;
+  /** Whether a drawn line stands right above. */
+  ruled: boolean;
   /** Whether a head has been repeated since the open row. */
   headed: boolean;
   /** Whether something that is no row stands between the open row and here. */
@@ -52,6 +54,7 @@ export function startWalk(readName: ReadName): Walk {
     heading: null,
     open: null,
     blank: true,
+    ruled: false,
     headed: false,
     apart: false,
     errata: false,

@@ -73,11 +73,15 @@ export function canOfPieces(words: Words, names: readonly string[]): Can | null 
 const GANGS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, "2": 2, "3": 3, "4": 4, dual: 2, twin: 2 };
 
 /** A ganged capacitor whose one value is said of each section ("two-gang, 365 mmf each section"). */
-export function canOfGang(text: string, value: number | null): Can | null {
+export function canOfGang(text: string, value: number | null, names: readonly string[]): Can | null {
   const count = /\b(two|three|four|dual|twin|[234])[-\s]?(?:gang|section|sect|fach)/i.exec(text)?.[1];
   if (value === null || !count || !/\b(?:each|per)\s+(?:section|sect|gang)\b|\beach$/i.test(text)) return null;
-  const section: CanSection = { suffix: null, farads: value, volts: null };
-  return { sections: Array.from({ length: GANGS[count.toLowerCase()]! }, () => section), volts: null, warnings: [] };
+  return canOfList(
+    Array.from({ length: GANGS[count.toLowerCase()]! }, () => value),
+    [],
+    names,
+    text,
+  );
 }
 
 /** The value that all share, or null. */

@@ -17,9 +17,14 @@ const OVERRIDES: ReadonlySet<Kind> = new Set(["potentiometer", "thermistor", "la
 
 /** The letters of a designator that tell the class: the last group before the number (A-R193 is R). */
 export const classLetters = (name: string) =>
-  (/([A-Za-zÄÖÜäöü]+)-?\d+[A-Za-z]?$/.exec(name)?.[1] ?? name).toUpperCase();
+  (/([A-Za-zÄÖÜäöü]+)-?\d+(?:-\d+)?[A-Za-z]?$/.exec(name)?.[1] ?? name).toUpperCase();
 
-type Noun = { readonly field: "kind" | "other" | "turns"; readonly value: string; readonly from: number };
+type Noun = {
+  readonly field: "kind" | "other" | "turns";
+  readonly value: string;
+  readonly key: string;
+  readonly from: number;
+};
 
 /** The nouns of a text in order, without those behind "with", "wound on", "for" or in brackets. */
 function nounsOf(words: Words): Noun[] {
@@ -29,7 +34,14 @@ function nounsOf(words: Words): Noun[] {
   return words.meanings.flatMap((meaning) => {
     const isNoun = meaning.field === "kind" || meaning.field === "other" || meaning.field === "turns";
     return isNoun && (stop < 0 || meaning.from < stop)
-      ? [{ field: meaning.field as Noun["field"], value: meaning.value, from: meaning.from }]
+      ? [
+          {
+            field: meaning.field as Noun["field"],
+            value: meaning.value,
+            key: words.tokens[meaning.from]!.key,
+            from: meaning.from,
+          },
+        ]
       : [];
   });
 }
@@ -56,7 +68,10 @@ function corrected(kind: Kind, nouns: readonly Noun[]): Kind {
   return kind === "capacitor" || kind === "tube" || kind === "transformer" ? kind : own;
 }
 
+const TRIMMER = /^trimmers?$/;
+
 function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading: Words | null): Kind {
+  if (nouns.some((noun) => TRIMMER.test(noun.key))) return "potentiometer";
   const named = nouns.find((noun) => noun.value === "thermistor" || noun.value === "potentiometer");
   const isWound = words.some((text) => text.meanings.some((meaning) => meaning.value === "wirewound"));
   if (named && !(named.value === "thermistor" && isWound)) return named.value as Kind;

@@ -1,5 +1,5 @@
 import type { ListedField, ListedPart } from "../../part.js";
-import type { ListRecord } from "../records/resolveRows.js";
+import type { ListRecord } from "../records/listRecord.js";
 import { type Context, MEASURE_OF } from "./context.js";
 import { type Stated, statedPart } from "./statedPart.js";
 

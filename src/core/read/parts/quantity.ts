@@ -1,5 +1,5 @@
 import type { Warning } from "../../part.js";
-import type { ListRecord } from "../records/resolveRows.js";
+import type { ListRecord } from "../records/listRecord.js";
 import type { Words } from "../words/words.js";
 
 /** How many pieces a row is for, with a warning where the printed count and the designators disagree. */

@@ -45,6 +45,7 @@ export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind
     const amounts = amountsOf(words, measure);
     const own =
       amounts.find((amount) => amount.aside === null) ??
+      amounts.find((amount) => amount.aside === "brackets") ??
       amounts.find((amount) => amount.aside === "peak" || amount.aside === "surge");
     if (own) return inUnits(words, own);
   }

@@ -1,6 +1,6 @@
 import type { Dielectric, Kind, ListedField, ListedPart, Warning } from "../../part.js";
 import { cellText } from "../layout/row.js";
-import type { ListRecord } from "../records/resolveRows.js";
+import type { ListRecord } from "../records/listRecord.js";
 import type { DecodedCode } from "../words/codes.js";
 import { readWords } from "../words/readWords.js";
 import type { PrintedTolerance, Words } from "../words/words.js";
@@ -145,7 +145,7 @@ function canOf(texts: readonly Text[], read: ReadValues, volts: readonly number[
     const can = canOfLabels(words, (label) => label) ?? canOfPieces(words, record.names);
     if (can) return can;
   }
-  return canOfGang(valueText(record), read.value);
+  return canOfGang(valueText(record), read.value ?? read.max, record.names);
 }
 
 function innerOf(kind: Kind, texts: readonly Text[], read: ReadValues, context: Context): ListedPart["inner"] {

@@ -1,6 +1,7 @@
 import type { Unit } from "../../quantity/notation/units.js";
+import { unitOfHead } from "../layout/heads.js";
 import { cellText, type Role } from "../layout/row.js";
-import type { ListRecord } from "../records/resolveRows.js";
+import type { ListRecord } from "../records/listRecord.js";
 import { readWords } from "../words/readWords.js";
 import type { Writing } from "../words/tokens.js";
 import type { Words } from "../words/words.js";
@@ -15,15 +16,23 @@ const HISTORY = /\b(?:was|were|orig\w*|measured|formerly|replaces|version|for th
 
 /** The words of a record's cells, value first; remarks that tell a history come back with the role "history". */
 export function textsOf(record: ListRecord, writing: Writing): Text[] {
+  const above = record.heading ? unitOfHeading(record.heading) : null;
   return READ.flatMap((role) =>
     record.cells
       .filter((cell) => cell.role === role && cell.text !== "" && !/^[-–—]+$/.test(cell.text))
       .map((cell) => ({
         role: role === "remarks" && HISTORY.test(cell.text) ? ("history" as const) : role,
         words: readWords(cell.text, writing, role === "value"),
-        head: cell.unit,
+        head: cell.unit ?? (role === "value" || role === "description" ? above : null),
       })),
   );
+}
+
+/** The unit that a heading gives to the bare numbers below it: "CONDENSERS (mfd.)". */
+function unitOfHeading(heading: string): Unit | null {
+  const [, inner] = /[([]([^)\]]*)[)\]]/.exec(heading) ?? [];
+  const unit = inner === undefined ? null : unitOfHead(inner);
+  return unit?.measure === "farad" || unit?.measure === "ohm" || unit?.measure === "henry" ? unit : null;
 }
 
 /** The texts of some roles, in the order of the roles asked for. */

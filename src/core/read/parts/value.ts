@@ -1,4 +1,5 @@
 import type { Kind, ValueState, Warning } from "../../part.js";
+import type { Unit } from "../../quantity/notation/units.js";
 import type { Amount, Words } from "../words/words.js";
 import { type Alternatives, alternatives } from "./alternatives.js";
 import { type Context, MEASURE_OF } from "./context.js";
@@ -69,12 +70,15 @@ function fromRemarks(texts: readonly Text[], clues: Omit<Clues, "head">, context
   return ofRoles(texts, "remarks").flatMap(({ words }) =>
     words.amounts
       .filter(
-        (amount) =>
-          amount.aside === null && amount.figures.some(({ unit }) => unit?.measure === MEASURE_OF[clues.kind]),
+        (amount) => amount.aside === null && amount.figures.some(({ unit }) => isOf(unit, MEASURE_OF[clues.kind])),
       )
       .flatMap((amount) => readAmount(amount, words, { ...clues, head: null }, context)),
   );
 }
+
+/** Whether a unit says by itself what it measures: mfd; K and meg are ohms. */
+const isOf = (unit: Unit | null, measure: string | undefined) =>
+  unit !== null && (unit.measure === measure || (measure === "ohm" && unit.measure === null && unit.factor >= 1e3));
 
 /** The figures of an amount in base units, none when one measures something else; bare limits of a range share the unit of the larger. */
 function readAmount(amount: Amount, words: Words, clues: Clues, context: Context): Read[] {

@@ -7,13 +7,23 @@ const NAMED = /\bprefix\s+(\w{1,2})\b(?:(?!\bprefix\b).){0,80}?(?:\b([A-Z]\d{1,2
 const BARE_IS_ALL = /\bno prefix\b.{0,60}\b(?:both|all)\b/i;
 const LONGEST_SAID = 5000;
 
-/** The circuits that notes give: "Prefix 1 refers to circuit A1, prefix 2 to A2. Where no prefix is shown it applies to both." */
+const TABLED = /\bprefix(?:es)?\b\s*[:.]?\s*((?:[A-Z]|\d{1,2})\s*=.*)/i;
+const ENTRY = /(?:^|[,;]\s*)([A-Z]|\d{1,2})\s*=\s*([^,;.=]+?)(?=\s*(?:[,;.]|$))/g;
+
+/**
+ * The circuits that notes give: "Prefix 1 refers to circuit A1, prefix 2 to A2. Where no prefix is shown it applies to
+ * both"; "PREFIX A = INPUT STAGE, B = OUTPUT STAGE".
+ */
 export function circuitsOf(notes: readonly Note[]): Circuits {
   const said = notes
     .map((note) => note.text)
     .join(" ")
     .slice(0, LONGEST_SAID);
-  const named = new Map([...said.matchAll(NAMED)].map(([, prefix, code, word]) => [prefix!, (code ?? word)!]));
+  const tabled = [...(TABLED.exec(said)?.[1] ?? "").matchAll(ENTRY)];
+  const named = new Map([
+    ...[...said.matchAll(NAMED)].map(([, prefix, code, word]) => [prefix!, (code ?? word)!] as const),
+    ...tabled.map(([, prefix, circuit]) => [prefix!, circuit!] as const),
+  ]);
   return { named, bareIsAll: named.size > 1 && BARE_IS_ALL.test(said) };
 }
 

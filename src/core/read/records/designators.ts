@@ -69,10 +69,23 @@ function nameAt(text: string, at: number): { name: Name; end: number } | null {
   const match = NAME.exec(text);
   if (!match) return null;
   const [all, assembly = "", circuit = "", letters = "", hyphen = "", digits = "", suffix = ""] = match;
-  return {
-    name: { prefix: assembly || (circuit && `${circuit}-`), letters, hyphen, digits, suffix },
-    end: at + all.length,
-  };
+  const name = { prefix: assembly || (circuit && `${circuit}-`), letters, hyphen, digits, suffix };
+  return hyphen && !suffix ? hyphened(text, at + all.length, name) : { name, end: at + all.length };
+}
+
+const HYPHENED_SUFFIX = /-([A-F])(?![A-Za-z0-9])/y;
+
+/** What goes on behind a second hyphen: R-4-1 is the first of several R-4, no range; C-1-A a section of C-1. */
+function hyphened(text: string, at: number, name: Name): { name: Name; end: number } {
+  HYPHENED_SUFFIX.lastIndex = at;
+  const suffix = HYPHENED_SUFFIX.exec(text);
+  if (suffix) return { name: { ...name, suffix: suffix[1]! }, end: at + suffix[0].length };
+  NUMBER.lastIndex = at;
+  const number = NUMBER.exec(text);
+  const isPiece =
+    number?.[1] === "-" && Number(number[2]) <= Number(name.digits) && text[at + number[0].length] !== "-";
+  if (!isPiece) return { name, end: at };
+  return { name: { ...name, digits: name.digits + number[0] }, end: at + number[0].length };
 }
 
 const spell = (name: Name) => name.prefix + name.letters + name.hyphen + name.digits + name.suffix;
@@ -81,7 +94,10 @@ const spell = (name: Name) => name.prefix + name.letters + name.hyphen + name.di
 function shortAt(text: string, at: number, last: Name): { name: Name; end: number } | null {
   NUMBER.lastIndex = at;
   const number = NUMBER.exec(text);
-  if (number) return { name: { ...last, digits: number[2]!, suffix: number[3]! }, end: at + number[0].length };
+  if (number) {
+    const digits = last.digits.replace(/\d+$/, number[2]!);
+    return { name: { ...last, digits, suffix: number[3]! }, end: at + number[0].length };
+  }
   SUFFIX.lastIndex = at;
   const suffix = SUFFIX.exec(text);
   return suffix && last.suffix ? { name: { ...last, suffix: suffix[1]! }, end: at + suffix[0].length } : null;
@@ -122,7 +138,7 @@ function rangeAt(text: string, at: number, first: Name): Range | null {
 
 function byNumber(first: Name, last: Name): string[] | null {
   const [from, to] = [Number(first.digits), Number(last.digits)];
-  if (to <= from || to - from > LONGEST_RANGE) return null;
+  if (!(to > from) || to - from > LONGEST_RANGE) return null;
   const width = first.digits.startsWith("0") ? first.digits.length : 0;
   return Array.from({ length: to - from + 1 }, (_, i) =>
     spell({ ...first, digits: String(from + i).padStart(width, "0") }),

@@ -2,16 +2,9 @@ import { cellText, type ListRow, type Note, type Role, type RowCell } from "../l
 import { type Circuits, circuitOf, circuitsOf } from "./circuits.js";
 import { designatorsOf } from "./designators.js";
 import { isDitto, withWordsAbove } from "./ditto.js";
+import type { ListRecord } from "./listRecord.js";
 import { baseOf, fullPartNumber } from "./partNumbers.js";
-
-/** A row with its names written out and what ditto marks, arrows and repeating blanks stand for filled in. */
-export type ListRecord = ListRow & {
-  readonly names: readonly string[];
-  readonly partNumber: string | null;
-  readonly borrowed: ReadonlySet<Role>;
-  /** How many like circuits each of its names stands for; one if left out. */
-  readonly circuits?: number;
-};
+import { settleNames } from "./settleNames.js";
 
 /** How a document repeats entries: what its notes say of blanks and dashes, and whether only within one part number family. */
 type Habits = { readonly blanks: boolean; readonly dashes: boolean; readonly families: boolean };
@@ -41,7 +34,7 @@ export function resolveRows(
     const above: Above = { cells: new Map(), partNumber: null, base: null, letters: "" };
     for (const row of own) records.push(resolveRow(row, above, habits, readName));
   }
-  return fillSections(settleSuffixes(settleQuestionMarks(records)), circuitsOf(notes));
+  return fillSections(settleNames(records), circuitsOf(notes));
 }
 
 const FEWEST_BLANK = 0.2;
@@ -167,26 +160,5 @@ function fillSections(records: readonly ListRecord[], circuits: Circuits): ListR
     if (own !== "" && /^[A-Za-z]{2}/.test(own)) current = own;
     const circuit = circuitOf(record.names, circuits);
     return { ...record, section: own || current || record.section || circuit.section, circuits: circuit.count };
-  });
-}
-
-/** "R?" between R6 and R8 is R7. */
-function settleQuestionMarks(records: readonly ListRecord[]): ListRecord[] {
-  const number = (record: ListRecord | undefined) => Number(/(\d+)$/.exec(record?.names.at(-1) ?? "")?.[1]);
-  return records.map((record, i) => {
-    const [name] = record.names;
-    const before = number(records[i - 1]);
-    if (!name?.endsWith("?") || number(records[i + 1]) !== before + 2) return record;
-    return { ...record, names: [name.replace("?", String(before + 1))] };
-  });
-}
-
-/** In a poor scan "ClB" reads as C18; behind C1A it is C1B. */
-function settleSuffixes(records: readonly ListRecord[]): ListRecord[] {
-  return records.map((record, i) => {
-    const base = /^(.*\d)A$/.exec(records[i - 1]?.names.at(-1) ?? "")?.[1];
-    const isB =
-      base !== undefined && record.names[0] === `${base}8` && /B$/.test(cellText(record, "designator").trim());
-    return isB ? { ...record, names: [`${base}B`] } : record;
   });
 }

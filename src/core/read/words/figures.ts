@@ -109,6 +109,7 @@ const isPercent = (tokens: readonly Token[], at: number) => /^(?:%|percent|per)$
 const MOST_TIMES = 10;
 const LARGEST_STEP = 10;
 const LARGEST_BARE = 100;
+const WIDEST_RANGE = 3;
 
 /**
  * Figures of one amount measure the same thing: 1.8k/1W is a value and its watts, .05/400, 8/450 V and .02-600V a value
@@ -126,7 +127,7 @@ function sameSort(a: Figure, b: Figure, joiner: string): boolean {
 
 /** "25-25V", "8-150V" at the start of a text: a value and its volts, which would make no range. */
 const isApart = (a: Figure, b: Figure) =>
-  a.from === 0 && a.number <= LARGEST_BARE && (b.number <= a.number || b.number >= LARGEST_STEP * a.number);
+  a.from === 0 && a.number <= LARGEST_BARE && (b.number <= a.number || b.number >= WIDEST_RANGE * a.number);
 
 /** "2 x 500", and beyond a count the sections of a can: "16 x 8 mfd". */
 const isTimes = (a: Figure, measure: string | null) =>

@@ -26,6 +26,11 @@ test.each([
   ["R 1, R 2", "R1 R2", "a blank inside"],
   ["Tr 1", "Tr1", "a blank behind two letters"],
   ["C202ABCD", "C202A C202B C202C C202D", "the letters of a can at once"],
+  ["R-4-1", "R-4-1", "the first of several R-4"],
+  ["R-2-1, R-2-2", "R-2-1 R-2-2", "two of them"],
+  ["R-4-1,2", "R-4-1 R-4-2", "two of them, the second in short"],
+  ["R-4-7", "R-4 R-5 R-6 R-7", "a range with hyphens"],
+  ["C-1-A,B,C", "C-1A C-1B C-1C", "letters of a can behind a hyphen"],
   ["2-C2 to 2-C4", "2-C2 2-C3 2-C4", "a unit's number before the name"],
 ])("%s is %s: %s", (text, names) => {
   expect(designatorsOf(text)).toEqual(names.split(" "));

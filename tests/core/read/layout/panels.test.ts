@@ -1,0 +1,29 @@
+import { expect, test } from "vitest";
+import { partOf, readText } from "../readText.js";
+
+test("a lone stroke between panels bounds them", () => {
+  const text = `REF.DES.  VALUE   TOL  WATT  | REF.DES.  VALUE     TOL   VOLT  TYPE
+R1        10K     1%   1/4   | C1        100 PF    5%    500   MICA
+R2        SAME AS R1         | C2        .01 UF    GMV   500   CER`;
+  expect(partOf(text, "R1")).toMatchObject({ value: 10e3, watts: 0.25, volts: null });
+  expect(partOf(text, "C2")).toMatchObject({ value: 0.01e-6, volts: 500, tolerance: { minus: 0, plus: 1 } });
+});
+
+test("a head that could name the parts but describes them opens no panel", () => {
+  const text = `Ref.      Component         Value
+R1        Carbon, 1/4 W     150 k ±10 %
+C1        Mica, 350 V       220 pF ±2 %`;
+  expect(partOf(text, "R1")).toMatchObject({ value: 150e3, watts: 0.25 });
+  expect(partOf(text, "C1")).toMatchObject({ value: 220e-12, volts: 350, dielectric: "mica" });
+});
+
+test("part numbers that look like designators open no panel under heads over three lines", () => {
+  const text = `CIRCUIT                                   RATED    TOL.            FIG.
+SYMBOL     VALUE          TYPE            VOLTS/   (PER    STOCK   AND
+                                          WATTS    CENT)   NO.     ITEM
+C-101      100 MMF        MICA            500      5       A4410   7-1
+R-101      470 K          COMPOSITION     1/2      10      A1474   7-20`;
+  expect(readText(text).parts).toHaveLength(2);
+  expect(partOf(text, "C-101")).toMatchObject({ volts: 500, watts: null, stockNumber: "A4410" });
+  expect(partOf(text, "R-101")).toMatchObject({ volts: null, watts: 0.5, tolerance: { minus: 0.1, plus: 0.1 } });
+});

@@ -1,3 +1,4 @@
+/** TABLE: the front door of the core: what it can do, folder by folder. */
 export * from "./circuit/bleedTime.js";
 export * from "./circuit/bodyFits.js";
 export * from "./circuit/derate.js";
@@ -177,6 +178,10 @@ export * from "./read/parts/context.js";
 export * from "./read/parts/partNumberTable.js";
 export * from "./read/readList.js";
 export * from "./read/readPartNumbers.js";
+export * from "./read/said/findingsIn.js";
+export * from "./read/said/saidFigures.js";
+export * from "./read/said/statement.js";
+export * from "./read/said/statementsIn.js";
 export * from "./read/sourceLine.js";
 export * from "./rule.js";
 export * from "./rules/bodies.js";

@@ -40,16 +40,15 @@ const WORST_FIRST: readonly Verdict[] = ["bad", "likely bad", "likely good", "go
  */
 export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: Evidence = {}): Decision {
   const from = { part, rule, settings, place: evidence.place ?? UNKNOWN_PLACE, given: evidence.limits ?? {} };
-  const judged = (evidence.readings ?? []).map((reading) => judge(reading, from));
+  const judged = tellingFirst(rule, evidence.readings ?? []).map((reading) => judge(reading, from));
   const findings = evidence.findings ?? [];
   const listed = settledByList(part);
   const settled = listed ? listedOnly(listed) : settle(part, rule, judged, findings);
-  const verdict = WORST_FIRST.find((each) => judged.some((one) => one.verdict === each)) ?? null;
   return {
     action: settled.action,
     policy: rule.policy,
     rule: rule.decidedBy.action ?? "",
-    verdict,
+    verdict: togetherOf(judged, findings),
     drift: judged.find((one) => one.drift !== null)?.drift ?? null,
     judged,
     leads: settled.leads,
@@ -60,6 +59,13 @@ export function decide(part: Part, rule: RuleFor, settings: Settings, evidence: 
 }
 
 const listedOnly = (listed: ByList): Settled => ({ ...listed, because: [listed.leads] });
+
+/** What the readings say together; what was found speaks where nothing was read. */
+function togetherOf(judged: readonly Judged[], findings: readonly Finding[]): Verdict | null {
+  const read = WORST_FIRST.find((each) => judged.some((one) => one.verdict === each));
+  if (read || findings.length === 0) return read ?? null;
+  return findings.some(({ bad }) => bad) ? "bad" : "good";
+}
 
 function settle(part: Part, rule: RuleFor, judged: readonly Judged[], findings: readonly Finding[]): Settled {
   const spoilt = findings.filter(({ bad }) => bad).map(({ text }) => text);
@@ -87,7 +93,7 @@ function settle(part: Part, rule: RuleFor, judged: readonly Judged[], findings: 
 function sightReason(rule: RuleFor, judged: readonly Judged[]): string {
   const passes = judged.find(({ verdict }) => GOOD.includes(verdict));
   if (rule.decidedBy.action?.startsWith("use ")) return rule.roleRow.because;
-  return passes ? `${saying(passes)}, but policy ${rule.policy} replaces on sight` : rule.because;
+  return passes ? `${saying({ ...passes, because: "" })}, but policy ${rule.policy} replaces on sight` : rule.because;
 }
 
 /**
@@ -128,6 +134,12 @@ function keepNote(judged: readonly Judged[]): string {
 function proofOf(rule: RuleFor): Proof {
   if (rule.keepBecomesTest && rule.classRow.action[rule.policy] === "keep") return BLOCKING_PROOF;
   return PROOFS[rule.classRow.id] ?? [["resistance", "capacitance", "inductance"]];
+}
+
+/** Readings that settle the class before others: of a paper capacitor its insulation before its capacitance. */
+function tellingFirst(rule: RuleFor, readings: readonly Reading[]): readonly Reading[] {
+  const telling = proofOf(rule).flat();
+  return [...readings].sort((a, b) => Number(telling.includes(b.quantity)) - Number(telling.includes(a.quantity)));
 }
 
 function isProved(rule: RuleFor, judged: readonly Judged[]): boolean {

@@ -11,6 +11,12 @@ import { type LimitSources, readingLimits } from "./readingLimits.js";
 /** Most meters end here: an open above it may be no more than the end of the scale. */
 const METER_END_OHMS = 20e6;
 
+/** Its ohms fall with the volts on it, so that an ohmmeter finds it open. */
+const VOLTAGE_DEPENDENT = /\b(vdr|varistor)\b|voltage.dependent/i;
+
+/** Up to these volts an ohmmeter tests; a leak of paper shows at its working volts. Common practice. */
+const HAND_METER_VOLTS = 10;
+
 /** Less than this is nothing on any meter. */
 const LEAST_WRITTEN = 1e-12;
 
@@ -50,6 +56,12 @@ export function judge(reading: Reading, from: LimitSources): Judged {
   if (reading.value === null)
     return { ...judged, verdict: NOTHING, because: "it will not settle: discharge, and read twice, ten seconds apart" };
   const open = reading.quantity === "resistance" && reading.value === Number.POSITIVE_INFINITY;
+  if (open && VOLTAGE_DEPENDENT.test(from.part.printed))
+    return {
+      ...judged,
+      verdict: NOTHING,
+      because: "an ohmmeter's volts do not open it: judge it by its volts at a known current",
+    };
   if (limits === null && open) return { ...judged, verdict: "bad", because: "open" };
   if (limits === null) return { ...judged, verdict: NOTHING, because: `no limit for its ${reading.quantity} is known` };
   if (
@@ -73,5 +85,17 @@ function against(
   const said = verdict({ reading: value, uncertainty, window }, from.settings.guard as VerdictRule);
   if (said === "bad" && inSpan(value, window))
     return { verdict: "likely bad", because: "the meter is too coarse for its limits" };
-  return { verdict: said, because: "" };
+  if (said === "good" && reading.quantity === "insulation" && (reading.atVolts ?? Infinity) <= HAND_METER_VOLTS)
+    return { verdict: NOTHING, because: "a meter's few volts prove nothing: test it at its rated volts" };
+  return { verdict: said, because: limitText(reading, window) };
+}
+
+/** The limit that no tolerance of the part tells, in words; "" for its value. @example "at least 360 M" */
+function limitText({ quantity, atVolts }: Reading, { min, max }: Span): string {
+  if (VALUES.includes(quantity)) return "";
+  const isLeast = max === Number.POSITIVE_INFINITY;
+  const value = Number((isLeast ? min : max).toPrecision(3));
+  const limit = readingText({ quantity, value, inPlace: false, accuracy: null }).replace(`${quantity} `, "");
+  const at = atVolts == null ? "" : ` at ${figures(atVolts)} V`;
+  return `${isLeast ? "at least" : "at most"} ${limit}${at} is sound`;
 }

@@ -5,7 +5,7 @@ import type { Part, Span, Tolerance } from "../part.js";
 import { windowOf } from "../quantity/window.js";
 import type { Settings } from "../rule.js";
 import { electrolyticLeakAmps } from "../rules/electrolyticTables.js";
-import { HARDWARE_OHMS, READ_LIMITS } from "../rules/readLimits.js";
+import { HARDWARE_OHMS, LEAK_LIMITS, READ_LIMITS } from "../rules/readLimits.js";
 import type { RuleFor } from "../rules/ruleFor.js";
 import type { Reading } from "./reading.js";
 
@@ -85,14 +85,15 @@ export function insulationLimit({ part, rule, place, settings, given }: LimitSou
   return BYPASS_ROLES.includes(role) ? Number(settings.ins_bypass_Mohm) * MEGOHM : coupling;
 }
 
-/** The leakage a part may have at its rated volts; null where no rule says. */
-function leakLimit({ part, rule, given, ...rest }: LimitSources): number | null {
+/** The leakage a part may have at the volts it was read at, by itself its rated volts; null where no rule says. */
+function leakLimit(atVolts: number | null, { part, rule, given, ...rest }: LimitSources): number | null {
   if (given.leakAmps != null) return given.leakAmps;
-  const [farads, volts] = [part.value?.value, part.volts?.value];
+  const [farads, volts] = [part.value?.value, atVolts ?? part.volts?.value];
   if (!farads || !volts) return null;
   if (rule.classRow.id === "tantalum") return Math.max(TANTALUM_AMPS_PER_COULOMB * farads * volts, TANTALUM_LEAST_AMPS);
   if (rule.ladder === "elec_V") return electrolyticLeakAmps({ farads, volts });
-  return volts / insulationLimit({ part, rule, given, ...rest });
+  const most = LEAK_LIMITS[rule.classRow.id] ?? Number.POSITIVE_INFINITY;
+  return Math.min(most, volts / insulationLimit({ part, rule, given, ...rest }));
 }
 
 const OF_OHMS: readonly string[] = ["resistor", "potentiometer", "thermistor"];
@@ -106,7 +107,7 @@ export function readingLimits(reading: Reading, from: LimitSources): Span | null
   const { quantity } = reading;
   if (quantity === "insulation") return FROM(insulationLimit(from));
   if (quantity === "leakage") {
-    const amps = leakLimit(from);
+    const amps = leakLimit(reading.atVolts ?? null, from);
     return amps === null ? null : UP_TO(amps);
   }
   if (quantity === "ESR") {

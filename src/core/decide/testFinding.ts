@@ -9,6 +9,7 @@ export type TestRead = {
   readonly strikeVolts?: number | null;
   readonly startVolts?: number | null;
   readonly supplyVolts?: number | null;
+  readonly startShare?: number | null;
 };
 
 type Test = { readonly text: string; readonly bad: boolean };
@@ -28,9 +29,9 @@ const strike = (volts: number): Test => ({
   bad: volts < 55 || volts > 90,
 });
 
-const start = (volts: number, supply: number): Test => ({
-  text: `starts at ${figures(volts)} V of ${figures(supply)} V (below 80 % is sound)`,
-  bad: volts > 0.8 * supply,
+const start = (at: string, share: number): Test => ({
+  text: `starts at ${at} (below 80 % of its supply is sound)`,
+  bad: share > 0.8,
 });
 
 const known = (number: number | null | undefined): number is number => number !== null && number !== undefined;
@@ -46,15 +47,18 @@ const TESTS: Readonly<Record<string, (read: TestRead) => readonly Test[]>> = {
     ...(known(reverseOhms) ? [reverse(reverseOhms, 1e6)] : []),
   ],
   neon: ({ strikeVolts }) => (known(strikeVolts) ? [strike(strikeVolts)] : []),
-  vibrator: ({ startVolts, supplyVolts }) =>
-    known(startVolts) && known(supplyVolts) ? [start(startVolts, supplyVolts)] : [],
+  vibrator: ({ startVolts, supplyVolts, startShare }) => {
+    if (known(startShare)) return [start(`${figures(startShare * 100)} %`, startShare)];
+    if (!known(startVolts) || !known(supplyVolts)) return [];
+    return [start(`${figures(startVolts)} V of ${figures(supplyVolts)} V`, startVolts / supplyVolts)];
+  },
 };
 
 /**
  * What the test of a diode, neon lamp or vibrator says; null where the class has no such test or nothing of it was read.
  *
  * @param read `forwardVolts` at about a milliampere, lifted; `strikeVolts` behind a resistor; `startVolts` at a supply of
- * limited current.
+ * limited current, or `startShare` of it.
  * @example testFinding("germanium_diode", { forwardVolts: 0.9 })?.bad // true
  */
 export function testFinding(className: string, read: TestRead): Finding | null {

@@ -3,7 +3,7 @@ import type { Evidence } from "../decide/decide.js";
 import type { Finding, Reading } from "../decide/reading.js";
 import type { Part } from "../part.js";
 import { partOfRow } from "../present/partRow.js";
-import { readReadings, type TypedReading } from "../present/readingText.js";
+import { measuredValue, readReadings } from "../present/readingText.js";
 import type { PartsRow } from "../present/sheets/parts.js";
 import { readValue } from "../quantity/readValue.js";
 import type { Ratings } from "../ratings.js";
@@ -49,13 +49,8 @@ function benchReadings(row: PartsRow, cell: string, kind: Part["kind"]): readonl
     value: measuredValue(read),
     inPlace: inPlace !== "lifted",
     accuracy,
+    atVolts: read.atVolts,
   }));
-}
-
-/** Open has no end of ohms, but no capacitance at all. */
-function measuredValue({ state, measured, value }: TypedReading): number | null {
-  const open = measured === "capacitance" ? 0 : Number.POSITIVE_INFINITY;
-  return { value, open, short: 0, unsteady: null }[state];
 }
 
 /** A verdict that the user typed, as what he found; null for one that is neither good nor bad. */

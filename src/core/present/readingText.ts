@@ -8,7 +8,10 @@ export type ReadingState = "value" | "open" | "short" | "unsteady";
 /** What was measured: on a capacitor it may be its leakage, insulation or ESR instead of its capacitance. */
 export type Measured = "resistance" | "capacitance" | "inductance" | "insulation" | "leakage" | "ESR";
 
-/** A reading as the log keeps it: `value` in base units (amperes for leakage), null unless the state is "value". */
+/**
+ * A reading as the log keeps it: `value` in base units (amperes for leakage), null unless the state is "value"; `atVolts`
+ * the volts of an insulation or leakage test where they are told.
+ */
 export type TypedReading = {
   readonly state: ReadingState;
   readonly measured: Measured;
@@ -16,6 +19,7 @@ export type TypedReading = {
   readonly text: string;
   /** True for a figure that was typed without a unit and took the printed one. */
   readonly isBare: boolean;
+  readonly atVolts: number | null;
 };
 
 type State = { readonly state: ReadingState; readonly text: string };
@@ -56,7 +60,7 @@ const BETWEEN = "; ";
  * A reading from the way it is typed at the bench: a bare figure takes the printed value's unit.
  *
  * On a capacitor MΩ is its insulation, µA its leakage and plain Ω its ESR; OL is an insulation past the meter's end, open a
- * capacitor that has no capacitance.
+ * capacitor that has no capacitance. Behind a leakage or an insulation may stand the volts it was read at ("4 µA at 200 V").
  *
  * @param text As typed.
  * @param printed The part's value as its row writes it ("470 k"), or null where it has none.
@@ -64,7 +68,17 @@ const BETWEEN = "; ";
  * @example readReading("612", "470 k", "resistor") // { state: "value", measured: "resistance", value: 612_000, text: "612 k" }
  */
 export function readReading(text: string, printed: string | null, kind: Kind): TypedReading {
-  const typed = text.trim();
+  const [, figure = "", volts] = AT_VOLTS.exec(text.trim())!;
+  if (volts === undefined) return { ...plainReading(figure, printed, kind), atVolts: null };
+  const read = plainReading(figure, printed, kind);
+  return { ...read, text: `${read.text} at ${volts} V`, atVolts: Number(volts) };
+}
+
+/** A reading and the volts it was taken at, where they stand behind it. */
+const AT_VOLTS = /^(.*?)(?:\s+(?:at|@)\s*(\d+(?:\.\d+)?)\s*(?:V|volts?)\.?)?$/is;
+
+/** A reading by itself. */
+function plainReading(typed: string, printed: string | null, kind: Kind): Figure {
   const said = STATES[typed.toLowerCase()];
   const plain = MEASURED[kind] ?? "resistance";
   if (said)
@@ -130,6 +144,16 @@ export function joinReadings(known: readonly TypedReading[], fresh: readonly Typ
   return [...kept, ...fresh].map(({ text }) => text).join(BETWEEN);
 }
 
+/** What a reading comes to: open has no end of ohms, but no capacitance at all; null where it would not settle. */
+export function measuredValue({
+  state,
+  measured,
+  value,
+}: Pick<TypedReading, "state" | "measured" | "value">): number | null {
+  const open = measured === "capacitance" ? 0 : Number.POSITIVE_INFINITY;
+  return { value, open, short: 0, unsteady: null }[state];
+}
+
 const MEASURED: Readonly<Partial<Record<Kind, Measured>>> = { capacitor: "capacitance", inductor: "inductance" };
 
 /** A short, or the end of an ohmmeter's scale, tells of a capacitor's insulation; of a coil both tell its ohms. */
@@ -140,19 +164,21 @@ function measuredBy(said: State, plain: Measured): Measured {
 
 const textOf = (said: State, plain: Measured) => (said === OVER && plain !== "capacitance" ? OPEN.text : said.text);
 
-const reading = (measured: Measured, value: number, text: string): TypedReading => {
+type Figure = Omit<TypedReading, "atVolts">;
+
+const reading = (measured: Measured, value: number, text: string): Figure => {
   if (!Number.isFinite(value)) throw new PartsError("unreadable", text, HOW);
   return { state: "value", measured, value, text, isBare: false };
 };
 
-function leakageOf(digits: string, prefix: string): TypedReading {
+function leakageOf(digits: string, prefix: string): Figure {
   const unit = prefix.toLowerCase() as keyof typeof AMPS;
   const written = unit === "u" || unit === "μ" ? "µ" : unit;
   return reading("leakage", Number(digits.replace(",", ".")) * AMPS[unit], `${digits} ${written}A`);
 }
 
 /** Ohms on a capacitor: from a thousand up they are its insulation, below that its ESR. */
-function onCapacitor(whole: string): TypedReading {
+function onCapacitor(whole: string): Figure {
   const value = valueIn(whole, "resistor");
   return reading(value >= 1000 ? "insulation" : "ESR", value, whole);
 }

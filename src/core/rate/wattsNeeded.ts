@@ -26,13 +26,20 @@ const WOUND: readonly string[] = ["wirewound", "metal_clad_ww", "strip_ww"];
 /** Up to these ohms a wirewound may be there to open or to tame a surge. */
 const SURGE_OHMS = 10;
 
+/** Cautions of uses in which the peak is one of pulses. */
+const PULSED: readonly string[] = ["res_pulse", "dvdt"];
+
 const short = (number: number) => figures(Number(number.toPrecision(3)));
 
-/** The watts a resistor burns in its place, by what is known of it; null where nothing is. */
-export function wattsLost(ohms: number, place: Place): number | null {
+/**
+ * The watts a resistor burns in its place, by what is known of it; null where nothing is.
+ *
+ * A peak that lasts counts as steady; one of pulses (`isPulsed`) says nothing of average watts.
+ */
+export function wattsLost(ohms: number, place: Place, isPulsed = false): number | null {
   if (place.watts !== null) return place.watts;
   if (place.amps !== null) return place.amps ** 2 * ohms;
-  const volts = place.volts ?? place.peakVolts;
+  const volts = place.volts ?? (isPulsed ? null : place.peakVolts);
   return volts === null ? null : volts ** 2 / ohms;
 }
 
@@ -69,7 +76,14 @@ export function wattsNeeded(part: Part, rule: RuleFor, place: Place, settings: S
   const isWound = WOUND.includes(rule.classRow.id) || part.construction?.value === "wirewound";
   if (isWound && old !== null && ohms !== null && ohms <= SURGE_OHMS && part.role === null)
     return kept(old, [`${short(ohms)} ohms of wire may be there to open or to tame a surge: ${short(old)} W stays`]);
-  const lost = ohms === null ? null : wattsLost(ohms, place);
+  const lost =
+    ohms === null
+      ? null
+      : wattsLost(
+          ohms,
+          place,
+          PULSED.some((id) => rule.roleRow.cautions.includes(id)),
+        );
   const hot = heat(isWound, place);
   const load = Number(settings.res_load_max) * hot.share;
   const unknown = () => (isWound ? wound(old, settings) : stepped(old, hot.share, settings));

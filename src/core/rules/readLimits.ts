@@ -15,3 +15,6 @@ export const READ_LIMITS: Readonly<Record<string, ReadLimit>> = {
 
 /** Insulation that metal hardware and windings must have at 500 V to stay. Common practice. */
 export const HARDWARE_OHMS = 10e6;
+
+/** Leakage that a class may have at its working volts, in amperes, however little its place asks for. Source: SEEN 'Bumble Bee' article. */
+export const LEAK_LIMITS: Readonly<Record<string, number>> = { paper_moulded: 3e-6 };

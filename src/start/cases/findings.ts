@@ -1,29 +1,35 @@
-import type { Finding } from "../../core/index.js";
+import { type Finding, findingsIn, type Kind } from "../../core/index.js";
 import type { Case } from "./case.js";
+import type { Given } from "./given.js";
+import { stateRead } from "./readings.js";
 
-/** What is seen, heard or smelt, as a case's context or condition says it. */
-const BAD =
-  /crack(ed|s|ing)?\b|burn(t|ed)|charred|scorched|swollen|bulg|corro|green|crackl|nois[ey]|leak(y|ing)|seep|crust|blown|broken|dead spot|intermittent|erratic|frayed|perished|brittle|shorted|melted|track(s|ing|ed)?\b|arc(s|ed|ing)\b|microphonic|(reads?|is|to) (a )?short\b|\bopen\b|(beyond|outside|out of) (its|the|a)?\s*[\w'’]*\s*(limit|class|tolerance|calibration)|dead\b|will not (start|light|strike)|fails?\b|smell|foul/i;
-const GOOD = /tests? (good|ok|fine)|works|reads (true|good)|sound\b|lights\b|looks (good|sound)|passes/i;
-const DENIED = /\b(no|not|without|never|nothing|neither)\b[^.;,]{0,20}$/i;
-/** Words in which "green", "open" or "track" are no finding. */
-const HARMLESS =
-  /open.?circuit volts|sound output|sound (detector|if)|dead set|green (wire|band|lead|bead)|noise (filter|limiter)/gi;
+/** Labels under which a case tells figures and choices in words, none of them a finding. */
+const NOT_SEEN =
+  /type|kind|taper|speed|policy|rule|mode|series|gate|roles?$|^tol|^tc$|tempco|guard|method|proposed|source|body|end$|dot|bands?|colou?r/i;
 
-/** The findings of a case, from its context and the words of its `given`. */
-export function findingsOf(one: Case): readonly Finding[] {
-  const { condition, state, look, finding, found, seen, inspection, note } = one.given ?? {};
-  const texts = [one.context, condition, state, look, finding, found, seen, inspection, note].filter(
-    (text) => typeof text === "string",
+/**
+ * The findings of a case, from its context and the words of its `given`; what a label names stands before its words.
+ *
+ * What the bench says of the value in a word (open, short) is a reading and no finding.
+ */
+export function findingsOf(one: Case, { rest }: Given, kind: Kind): readonly Finding[] {
+  const labelled = wordedIn(rest, "").flatMap(([key, value]) =>
+    NOT_SEEN.test(key) || stateRead(key, value, kind) ? [] : findingsIn(`${wordsOf(key)} ${value}`),
   );
-  return texts.flatMap((text) =>
-    (text as string)
-      .replace(HARMLESS, "")
-      .split(/[;.,]\s/)
-      .flatMap((clause): Finding[] => {
-        const bad = BAD.exec(clause);
-        if (bad && !DENIED.test(clause.slice(0, bad.index))) return [{ text: clause.trim(), bad: true }];
-        return GOOD.test(clause) ? [{ text: clause.trim(), bad: false }] : [];
-      }),
-  );
+  return [...findingsIn(one.context ?? ""), ...labelled];
 }
+
+/** Labels with their words, those of a list's rows behind the list's own label: "sections 1 reading", "open". */
+function wordedIn(given: object, above: string): readonly (readonly [string, string])[] {
+  return Object.entries(given).flatMap(([key, value]: [string, unknown]) => {
+    const label = [above, /^\d+$/.test(key) ? String(Number(key) + 1) : key].filter(Boolean).join(" ");
+    if (typeof value === "string") return [[label, value] as const];
+    return typeof value === "object" && value !== null ? wordedIn(value, label) : [];
+  });
+}
+
+const wordsOf = (key: string) =>
+  key
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .replace(/_/g, " ")
+    .toLowerCase();

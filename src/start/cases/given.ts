@@ -1,46 +1,56 @@
-import { GIVEN_NAMES, GIVEN_SETTINGS, type GivenName } from "./givenNames.js";
-import { figureOf, type Measure, type Unitless, unitless } from "./givenUnits.js";
+import {
+  type FigureName,
+  figureNamed,
+  type OfPart,
+  type SaidFigures,
+  type SaidMeasure,
+  saidFigures,
+} from "../../core/index.js";
+import { settingNamed, settingValue } from "./givenSettings.js";
+import { labelsOf, statementOf } from "./label.js";
+import { numberIn } from "./numberIn.js";
 
 /** The figures of a case in base units, by name; a list stays a list. What no name fits stays in `rest`. */
 export type Given = {
-  readonly figures: ReadonlyMap<GivenName, readonly number[]>;
+  readonly figures: SaidFigures;
   readonly settings: Readonly<Record<string, number | string>>;
   readonly rest: Readonly<Record<string, unknown>>;
 };
 
 /** One figure of a case for one of its pieces; null where it is not given. */
-export type Figure = (name: GivenName) => number | null;
+export type Figure = (name: FigureName) => number | null;
 
-type Numbers = { readonly numbers: readonly number[]; readonly measure: Measure | null };
+type Numbers = { readonly numbers: readonly number[]; readonly measure: SaidMeasure | null };
+
+/** Shares that people give as percent even where they do not say so. */
+const SHARES: readonly FigureName[] = ["tolerance", "accuracy", "startShare"];
 
 /** Numbers of a value: one or a list, as numbers or as texts with a unit ("62 MΩ"); null where any of them is none. */
 function numbersOf(value: unknown): Numbers | null {
   const list = Array.isArray(value) ? value : [value];
   const read = list.map((one) =>
-    typeof one === "number" ? { number: one, measure: null } : typeof one === "string" ? figureOf(one) : null,
+    typeof one === "number" ? { number: one, measure: null } : typeof one === "string" ? numberIn(one) : null,
   );
   if (list.length === 0 || read.some((one) => one === null)) return null;
   return { numbers: read.map((one) => one!.number), measure: read[0]!.measure };
 }
 
-/** The figure that a key names, read with the unit it may end in; the value's own unit outranks the key's. */
-function namedFigure(key: string, own: Measure | null): { readonly figure: GivenName; readonly factor: number } | null {
-  for (const { name, measure, factor } of unitless(key)) {
-    const measures = own ?? measure;
-    const row = GIVEN_NAMES.find(
-      ([words, , allowed, onlyWithUnit]) =>
-        words.test(name) && (measures === null ? !onlyWithUnit : allowed.includes(measures)),
-    );
-    if (row) return { figure: row[1], factor: own === null ? factor : 1 };
+/** The figure that a label names with its numbers in base units; the value's own unit outranks the label's. */
+function labelled(key: string, { numbers, measure: own }: Numbers, of: OfPart) {
+  const labels = labelsOf(key);
+  for (const isLoose of [false, true]) {
+    for (const label of labels) {
+      if (isLoose && label.measure === null && own === null) continue;
+      const figure = figureNamed(statementOf({ ...label, measure: own ?? label.measure }, numbers), of, isLoose);
+      if (figure) return { figure, numbers: numbers.map((number) => scaled(number, own ? 1 : label.factor, figure)) };
+    }
   }
   return null;
 }
 
-function namedSetting(key: string, settings: Readonly<Record<string, unknown>>): string | null {
-  if (key in settings) return key;
-  const fits = ({ name, measure }: Unitless) =>
-    measure === "amps" || measure === "farads" ? undefined : GIVEN_SETTINGS.find(([words]) => words.test(name));
-  return unitless(key).map(fits).find(Boolean)?.[1] ?? null;
+function scaled(number: number, factor: number, figure: FigureName): number {
+  const isPercent = factor === 1 && SHARES.includes(figure) && number >= 1;
+  return Number((number * (isPercent ? 0.01 : factor)).toPrecision(12));
 }
 
 /** Keys and values with what stands one level deeper under both names: `{ reading: { ohms: 5 } }` is also `readingOhms`. */
@@ -53,44 +63,42 @@ const flat = (given: Readonly<Record<string, unknown>>): readonly (readonly [str
     ]);
   });
 
+/** Figures of the set, which are settings of it. */
+const OF_THE_SET: readonly (readonly [FigureName, string])[] = [
+  ["lineVolts", "line_now_V"],
+  ["lineDesignVolts", "line_design_V"],
+  ["lineHertz", "line_hz"],
+];
+
 /**
- * Reads the `given` of a case, whatever the writer called his figures: `vActual`, `peakV`, `insMohm`, `stock_uF`, `"62 MΩ"`.
+ * Reads the `given` of a case, whatever the writer called his figures, and what its context states beside it: `vActual`,
+ * `peakV`, `insMohm`, `stock_uF`, `"62 MΩ"`, "15 V on it". A label outranks the context.
  *
- * Keys of settings (`line_now_V`) and their usual short names change the settings.
+ * Keys of settings (`line_now_V`) and their words change the settings.
  *
- * @example givenOf({ peakV: 420, stock_uF: [10, 15] }, {}).figures.get("warmUpVolts") // [420]
+ * @example givenOf({ peakV: 420, stock_uF: [10, 15] }, "", part, {}).figures.get("warmUpVolts") // [420]
  */
 export function givenOf(
   given: Readonly<Record<string, unknown>>,
+  context: string,
+  of: OfPart,
   settings: Readonly<Record<string, number | string>>,
 ): Given {
-  const figures = new Map<GivenName, readonly number[]>();
+  const figures = new Map<FigureName, readonly number[]>();
   const changed: Record<string, number | string> = {};
   const rest: Record<string, unknown> = {};
   for (const [key, value] of flat(given)) {
-    const setting = namedSetting(key, settings);
-    if (setting !== null && (typeof value === "number" || typeof value === "string")) {
-      changed[setting] = asSetting(value, settings[setting]);
-      continue;
-    }
-    const read = numbersOf(value);
-    const found = read && namedFigure(key, read.measure);
-    if (read && found && !figures.has(found.figure))
-      figures.set(
-        found.figure,
-        read.numbers.map((number) => Number((number * found.factor).toPrecision(12))),
-      );
+    const setting = settingNamed(key, settings);
+    const numbers = numbersOf(value);
+    const found = setting === null && numbers ? labelled(key, numbers, of) : null;
+    if (setting !== null && (typeof value === "number" || typeof value === "string"))
+      changed[setting] = settingValue(value, settings[setting]);
+    else if (found && !figures.has(found.figure)) figures.set(found.figure, found.numbers);
+    else if (found?.figure === "nodeVolts") figures.set("nodeVolts", [...figures.get("nodeVolts")!, ...found.numbers]);
     else rest[key] = value;
   }
+  for (const [figure, numbers] of saidFigures(context, of)) if (!figures.has(figure)) figures.set(figure, numbers);
+  for (const [figure, setting] of OF_THE_SET)
+    if (figures.has(figure) && !(setting in changed)) changed[setting] = figures.get(figure)![0]!;
   return { figures, settings: changed, rest };
-}
-
-/** A setting's value as its sheet holds it: a number where the default is one, a choice in its own words. */
-function asSetting(value: number | string, usual: number | string | undefined): number | string {
-  if (typeof value === "number") return value;
-  if (typeof usual === "number") return figureOf(value)?.number ?? value;
-  return value
-    .trim()
-    .toLowerCase()
-    .replace(/^(never|not)[ _-]/, "not-");
 }

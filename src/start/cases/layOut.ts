@@ -1,5 +1,6 @@
 import {
   complete,
+  type FigureName,
   type Finding,
   type GivenLimits,
   type Kind,
@@ -17,7 +18,6 @@ import {
 import type { Case } from "./case.js";
 import { findingsOf } from "./findings.js";
 import { type Figure, type Given, givenOf } from "./given.js";
-import type { GivenName } from "./givenNames.js";
 import { lineOf } from "./lineOf.js";
 import { listedOf } from "./listedCase.js";
 import { asFarads, type PieceCase, pieceCases, roleOf } from "./pieceCases.js";
@@ -46,11 +46,12 @@ const NEW_OLD_STOCK = /\bnos\b|new.?old.?stock|\bn\.o\.s/i;
 
 /** Lays a case out for the stages: what its `given` says outranks what its line says. */
 export function layOut(one: Case, defaults: RulesInForce): LaidOut {
-  const given = givenOf(one.given ?? {}, defaults.settings);
+  const kind = defaults.rules.find((rule) => rule.scope === "class" && rule.id === one.cls)?.kind ?? "other";
+  const of = { kind, className: one.cls };
+  const given = givenOf(one.given ?? {}, one.context ?? "", of, defaults.settings);
   const newOldStock =
     NEW_OLD_STOCK.test(`${one.partsListLine} ${one.context} ${one.given?.source ?? ""}`) || one.given?.nos === true;
   const settings = newOldStock ? { ...given.settings, r_drift_rule: "marked" } : given.settings;
-  const kind = defaults.rules.find((rule) => rule.scope === "class" && rule.id === one.cls)?.kind ?? "other";
   const whole: PieceCase = {
     name: null,
     kind,
@@ -68,7 +69,7 @@ export function layOut(one: Case, defaults: RulesInForce): LaidOut {
 }
 
 function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce: RulesInForce): Laid {
-  const figure = (name: GivenName): number | null => {
+  const figure = (name: FigureName): number | null => {
     const list = given.figures.get(name);
     if (list && name === "stringVolts") return list.reduce((sum, volts) => sum + volts, 0);
     return list ? (list[index] ?? list[0] ?? null) : null;
@@ -79,9 +80,10 @@ function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce:
   return {
     name: piece.name,
     part,
-    place: placeOf(piece, figure),
+    place: placeOf(piece, given, figure),
     readings: readingsOf(one, given, piece.kind, figure),
-    findings: piece.name === null || index === 0 ? [...findingsOf(one), ...testFindings(one, figure)] : [],
+    findings:
+      piece.name === null || index === 0 ? [...findingsOf(one, given, piece.kind), ...testFindings(one, figure)] : [],
     limits: { insulationOhms: figure("insulationLimit"), esrOhms: figure("esrLimit"), leakAmps: figure("leakLimit") },
     stock: stockOf(given, piece.kind),
     set: setOf(one),
@@ -97,6 +99,7 @@ function testFindings(one: Case, figure: Figure): readonly Finding[] {
     strikeVolts: figure("strikeVolts"),
     startVolts: figure("startVolts"),
     supplyVolts: figure("supplyVolts"),
+    startShare: figure("startShare"),
   });
   return found ? [found] : [];
 }
@@ -110,18 +113,26 @@ function setOf({ equipment = "", context = "" }: Case): SetFacts {
   };
 }
 
+/** What stands across a part of which the volts at its ends are told: their difference, else the one end's against ground. */
+function betweenEnds(given: Given): number | null {
+  const ends = given.figures.get("nodeVolts") ?? [];
+  return ends.length > 1 ? Math.max(...ends) - Math.min(...ends) : (ends[0] ?? null);
+}
+
 /** What stands across a resistor at its worst is the volts it is rated for; a capacitor tells steady volts and peaks apart. */
-function placeOf(piece: PieceCase, figure: Figure): Place {
+function placeOf(piece: PieceCase, given: Given, figure: Figure): Place {
   const peak = figure("peakVolts");
   const warm = figure("warmUpVolts");
   const pulse = figure("pulseVolts");
   const isCapacitor = piece.kind === "capacitor";
+  const worst = piece.kind === "resistor" ? (peak ?? betweenEnds(given) ?? figure("ratedVolts")) : peak;
   return {
     ...UNKNOWN_PLACE,
-    volts:
-      figure("volts") ?? (isCapacitor ? null : (peak ?? (piece.kind === "resistor" ? figure("ratedVolts") : null))),
+    volts: figure("volts") ?? (isCapacitor ? betweenEnds(given) : worst),
     acVolts: figure("acVolts"),
-    peakVolts: isCapacitor ? highest(peak, pulse === null ? null : pulse + (figure("volts") ?? 0)) : warm,
+    peakVolts: isCapacitor
+      ? highest(peak, pulse === null ? null : pulse + (figure("volts") ?? 0))
+      : highest(warm, pulse),
     warmUpVolts: isCapacitor ? warm : null,
     windingVolts: figure("windingVolts"),
     amps: piece.amps ?? figure("amps"),
@@ -132,7 +143,7 @@ function placeOf(piece: PieceCase, figure: Figure): Place {
     loadAmps: figure("loadAmps") ?? figure("amps"),
     plates: figure("plates"),
     dropVolts: figure("dropVolts"),
-    stringVolts: figure("stringVolts") ?? (piece.className === "germanium_diode" ? null : figure("forwardVolts")),
+    stringVolts: figure("stringVolts"),
   };
 }
 

@@ -24,7 +24,7 @@ export function listedOf(one: Case, given: Given, piece: PieceCase, figure: Figu
     printed: piece.kind === "fuse" ? fuseLine(line.printed, given) : line.printed,
     kind: piece.kind,
     value: piece.nominal ?? (isPiece ? null : (colours?.value ?? figure("nominal") ?? line.value)),
-    tolerance: toleranceOf(given) ?? colours?.tolerance ?? line.tolerance,
+    tolerance: toleranceOf(one, given) ?? colours?.tolerance ?? line.tolerance,
     watts: isPiece && piece.kind === "resistor" ? null : (figure("watts") ?? line.watts),
     volts: piece.ratedVolts ?? figure("ratedVolts") ?? (isPiece ? null : line.volts),
     temperatureCoefficient: typeof tc === "string" ? tc : line.temperatureCoefficient,
@@ -42,12 +42,13 @@ function fuseLine(printed: string, { figures, rest }: Given): string {
   return fuseSays(printed).amps === null && amps !== undefined ? `${printed} ${amps} A ${rest.speed ?? ""}` : printed;
 }
 
-function toleranceOf(given: Given): Tolerance | null {
+/** The tolerance that a case gives, in the words of lists ("-10/+50", "GMV") or as one share both ways. */
+function toleranceOf({ given: own = {} }: Case, given: Given): Tolerance | null {
   if (given.rest.tolStated === false) return null;
+  const text = Object.entries(own).find(([key, value]) => /^tol/i.test(key) && typeof value === "string")?.[1];
+  const said = typeof text === "string" ? attempt(() => readTolerance(text)) : null;
   const ratio = given.figures.get("tolerance")?.[0];
-  if (ratio !== undefined) return { minus: ratio, plus: ratio };
-  const text = given.rest.tol ?? given.rest.tolerance;
-  return typeof text === "string" ? readTolerance(text) : null;
+  return said ?? (ratio === undefined ? null : { minus: ratio, plus: ratio });
 }
 
 /** Body, end and dot, or a row of bands, as `given` names them. */

@@ -1,7 +1,9 @@
-import { type Kind, type ListedPart, pieceClass } from "../../core/index.js";
+import { type Kind, type ListedPart, pieceClass, type SaidMeasure, saidFigures } from "../../core/index.js";
 import type { Case } from "./case.js";
 import type { Given } from "./given.js";
-import { figureOf, type Measure, unitOf } from "./givenUnits.js";
+import { labelsOf } from "./label.js";
+import { lineOf } from "./lineOf.js";
+import { numberIn } from "./numberIn.js";
 
 /** One thing to decide of a case: the whole part, or one section of it. Base units; null is not given. */
 export type PieceCase = {
@@ -42,7 +44,7 @@ const PINS = /^(?:pins?\s*)?(\w{1,2})\s*(?:-|–|to)\s*(\w{1,2})$/i;
 function ofList(row: readonly unknown[]): Row {
   const texts = row.filter((cell) => typeof cell === "string");
   const numbers = row.flatMap((cell) =>
-    typeof cell === "number" ? [cell] : typeof cell === "string" ? (figureOf(cell)?.number ?? []) : [],
+    typeof cell === "number" ? [cell] : typeof cell === "string" ? (numberIn(cell)?.number ?? []) : [],
   );
   const pins = texts.map((text) => PINS.exec(text)).find((found) => found !== null);
   return {
@@ -57,12 +59,13 @@ function ofList(row: readonly unknown[]): Row {
 
 /** A row written with names: `{ uF: 40, V: 150, role: "first_filter" }`, `{ ohms: 2000, mA: 20 }`. */
 function ofNames(row: Readonly<Record<string, unknown>>): Row {
-  const byMeasure = (wanted: readonly Measure[]) => {
+  const byMeasure = (wanted: readonly SaidMeasure[]) => {
     for (const [key, cell] of Object.entries(row)) {
-      const number = typeof cell === "number" ? cell : typeof cell === "string" ? figureOf(cell)?.number : undefined;
-      const read = unitOf(key);
-      if (number !== undefined && read && wanted.includes(read.measure))
-        return Number((number * read.factor).toPrecision(12));
+      const said = typeof cell === "number" ? { number: cell, measure: null } : numberIn(String(cell));
+      const label = labelsOf(key).find((each) => each.measure !== null);
+      const measure = said?.measure ?? label?.measure;
+      if (said && measure && wanted.includes(measure))
+        return Number((said.number * (said.measure ? 1 : label!.factor)).toPrecision(12));
     }
     return null;
   };
@@ -70,9 +73,9 @@ function ofNames(row: Readonly<Record<string, unknown>>): Row {
   const named = Object.entries(row).find(([key]) => /^(value|nominal|r|c)$/i.test(key))?.[1];
   return {
     ...EMPTY,
-    value: byMeasure(["ohms", "farads"]) ?? (typeof named === "number" ? named : null),
-    volts: byMeasure(["volts"]),
-    amps: byMeasure(["amps"]) ?? (typeof row.I === "number" ? row.I : null),
+    value: byMeasure(["ohm", "farad"]) ?? (typeof named === "number" ? named : null),
+    volts: byMeasure(["volt"]),
+    amps: byMeasure(["ampere"]),
     role: (text(/role|use/i)?.[1] as string | undefined) ?? null,
     pins: ((text(/pin/i)?.[1] as string | undefined) ?? null)?.replace(PINS, "$1-$2") ?? null,
     letter:
@@ -81,9 +84,21 @@ function ofNames(row: Readonly<Record<string, unknown>>): Row {
   };
 }
 
-function rowOf(row: unknown): Row {
+const LETTERED = /^\s*([RC])\d*\b[\s:=]*/i;
+
+/** A row written as a line of a list: "3500 ohm 15 mA", "C 250 mmf", "4 mf 400 V". */
+function ofText(text: string, ofOhms: boolean): Row {
+  const letter = LETTERED.exec(text)?.[1] ?? null;
+  const kind = ofOhms || /r/i.test(letter ?? "") ? "resistor" : "capacitor";
+  const said = saidFigures(text, { kind, className: "" });
+  const { value, volts } = lineOf(text.replace(LETTERED, ""), kind);
+  return { ...EMPTY, value, volts, amps: said.get("amps")?.[0] ?? null, letter };
+}
+
+function rowOf(row: unknown, ofOhms: boolean): Row {
   if (Array.isArray(row)) return ofList(row);
-  if (typeof row === "number" || typeof row === "string") return ofList([row]);
+  if (typeof row === "string") return ofText(row, ofOhms);
+  if (typeof row === "number") return ofList([row]);
   return ofNames((row ?? {}) as Record<string, unknown>);
 }
 
@@ -123,14 +138,15 @@ function rowsOf(one: Case, { figures, rest }: Given, line: ListedPart): readonly
   const lists = (row: Row, i: number): Row => ({
     ...row,
     volts: row.volts ?? row.second ?? listAt(figures.get("ratedVolts"), i),
-    amps: row.amps ?? listAt(figures.get("amps"), i),
+    amps: row.amps ?? row.second ?? listAt(figures.get("amps"), i),
     role: row.role ?? (Array.isArray(roles) ? (roles[i] as string) : null),
     pins: row.pins ?? (Array.isArray(pins) ? String(pins[i]).replace(PINS, "$1-$2") : null),
   });
-  if (told) return (told[1] as readonly unknown[]).map(rowOf).map(lists);
+  const ofOhms = OF_OHMS.includes(one.cls);
+  if (told) return (told[1] as readonly unknown[]).map((row) => rowOf(row, ofOhms)).map(lists);
   const nominals = figures.get("nominal") ?? [];
   if (nominals.length > 1) return nominals.map((value) => ({ ...EMPTY, value })).map(lists);
-  if (one.cls === "printed_rc" || OF_OHMS.includes(one.cls))
+  if (one.cls === "printed_rc" || ofOhms)
     return (line.inner ?? [])
       .map(({ kind, value, pins }) => ({ ...EMPTY, value, pins: pins ?? null, letter: kind }))
       .map(lists);

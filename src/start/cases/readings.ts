@@ -1,27 +1,41 @@
-import type { Kind, Reading } from "../../core/index.js";
+import { attempt, type Kind, measuredValue, type Reading, readReading } from "../../core/index.js";
 import type { Case } from "./case.js";
 import type { Figure, Given } from "./given.js";
 
+/** Labels under which a case says what the bench showed. */
+const OF_THE_BENCH = /^(reading|reads?|meas|found|bench|shows?|ohmmeter|meter$|state|condition|result|continuity)/i;
+const IN_PLACE = /not lifted|in.?circuit|in.?place|in the set|still connected|everything connected|unlifted/i;
+
 /** Whether a reading was taken in place, by its flag or, without one, by the words of the context. */
 function takenInPlace({ context = "" }: Case, { rest }: Given): boolean {
-  const flag = rest.inCircuit ?? rest.inPlace ?? (typeof rest.lifted === "boolean" ? !rest.lifted : null);
-  return typeof flag === "boolean" ? flag : /not lifted|in circuit|in place/i.test(context);
+  const { inCircuit, inPlace, lifted, isolated, outOfCircuit } = rest;
+  const taken = [inCircuit, inPlace].find((flag) => typeof flag === "boolean");
+  const out = [lifted, isolated, outOfCircuit].find((flag) => typeof flag === "boolean");
+  if (typeof taken === "boolean") return taken;
+  return typeof out === "boolean" ? !out : IN_PLACE.test(context);
 }
 
-const STATES: Readonly<Record<string, number>> = { open: Number.POSITIVE_INFINITY, short: 0, shorted: 0 };
+/** What a case says of the bench without a figure: open, short, jumps; null where its words say something else. */
+export function stateRead(key: string, value: unknown, kind: Kind): Pick<Reading, "quantity" | "value"> | null {
+  if (!OF_THE_BENCH.test(key) || typeof value !== "string") return null;
+  const read = attempt(() => readReading(value, null, kind));
+  return read === null || read.state === "value" ? null : { quantity: read.measured, value: measuredValue(read) };
+}
 
-/** The readings of a case: of the value, of insulation, leakage and ESR. */
+/** The readings of a case: of the value, of insulation, leakage and ESR, and what the bench says in words. */
 export function readingsOf(one: Case, given: Given, kind: Kind, figure: Figure): readonly Reading[] {
-  const accuracy = figure("accuracy");
-  const inPlace = takenInPlace(one, given);
-  const reading = (quantity: Reading["quantity"], value: number | null): readonly Reading[] =>
-    value === null ? [] : [{ quantity, value, inPlace, accuracy }];
+  const taken = { accuracy: figure("accuracy"), inPlace: takenInPlace(one, given) };
+  const reading = (quantity: Reading["quantity"], value: number | null, atVolts?: number | null): readonly Reading[] =>
+    value === null ? [] : [{ ...taken, quantity, value, ...(atVolts == null ? {} : { atVolts }) }];
   const own = kind === "capacitor" ? "capacitance" : "resistance";
   return [
     ...reading(own, figure("reading")),
-    ...reading("insulation", figure("insulation")),
-    ...reading("leakage", figure("leakage")),
+    ...reading("insulation", figure("insulation"), figure("testVolts")),
+    ...reading("leakage", figure("leakage"), figure("testVolts")),
     ...reading("ESR", figure("esr")),
-    ...reading("resistance", STATES[String(given.rest.reading)] ?? null),
+    ...Object.entries(given.rest).flatMap(([key, value]) => {
+      const read = stateRead(key, value, kind);
+      return read ? [{ ...taken, ...read }] : [];
+    }),
   ];
 }

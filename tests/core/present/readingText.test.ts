@@ -43,6 +43,16 @@ describe("a reading as it is typed at the bench", () => {
   });
 });
 
+describe("a leak or an insulation at the volts of its test", () => {
+  test.each<[string, string, number, number | null, string]>([
+    ["4 uA at 200 V", "leakage", 4e-6, 200, "4 µA at 200 V"],
+    ["62 MΩ @ 400V", "insulation", 62e6, 400, "62 MΩ at 400 V"],
+    ["62 MΩ", "insulation", 62e6, null, "62 MΩ"],
+  ])("%s", (typed, measured, value, atVolts, text) => {
+    expect(readReading(typed, "0.1 µF", "capacitor")).toMatchObject({ measured, value, atVolts, text });
+  });
+});
+
 describe("several readings of one part", () => {
   test("stand in one cell, and one of the same quantity takes the place of the last", () => {
     const cell = "0.052 µF; 3 µA";

@@ -44,3 +44,10 @@ describe("watts in hot air", () => {
     );
   });
 });
+
+test("the peak of pulses burns nothing by itself; a peak that lasts does", () => {
+  // 600 V over 2.2 k would burn 164 W if it stood there; as a pulse it says nothing of the average. Common practice.
+  const stated = { value: 2200, watts: 1 };
+  expect(rate(partOf("carbon_comp", "pulse", stated), { peakVolts: 600 }).figures?.lostWatts).toBeUndefined();
+  expect(rate(partOf("carbon_comp", "plate_load", stated), { peakVolts: 40 }).figures?.lostWatts).toBeCloseTo(0.727, 3);
+});

@@ -1,0 +1,88 @@
+import type { Kind } from "../../part.js";
+import { FIGURE_NAMES, IDEAS, type Idea, type NameRow } from "./figureNames.js";
+import type { FigureName, Statement } from "./statement.js";
+import { statementsIn } from "./statementsIn.js";
+
+/** Whose figure it is: some words mean another thing on a selenium stack than on a resistor. */
+export type OfPart = { readonly kind: Kind; readonly className: string };
+
+/** Words that add nothing to a label. */
+const PLAIN = new Set(
+  "v i r c p w e a an the of in to at by its part new volts volt amps amp watts watt ohms ohm farads".split(" "),
+);
+
+/** Of a free text these are no figures of the part: what its meter or its dial is set to. */
+const ASIDE: Idea = "range";
+
+const holds = (idea: Idea, words: readonly string[]) => words.some((word) => IDEAS[idea].has(word));
+
+/** Whether a label holds no word beyond those of the row. */
+const isWhole = ({ ideas }: NameRow, words: readonly string[]) =>
+  words.every((word) => PLAIN.has(word) || ideas.some((idea) => IDEAS[idea].has(word)));
+
+function fits(
+  row: NameRow,
+  { words, measure, where }: Statement,
+  { kind, className }: OfPart,
+  isLoose: boolean,
+): boolean {
+  if (row.of && !row.of.includes(kind) && !row.of.includes(className)) return false;
+  if (row.needs === "text" && where !== "text" && !isLoose) return false;
+  if (row.needs === "alone" && where !== "text") return false;
+  if (row.needs === "alone" && !isWhole(row, words)) return false;
+  if (measure === null ? row.needs === "unit" && where === "label" : !row.measures.includes(measure)) return false;
+  return row.ideas.every((idea) => holds(idea, words));
+}
+
+/**
+ * The figure that a statement tells of a part, or null where its words and unit name none.
+ *
+ * A label is taken at its word: all of it has to belong to the figure, or its unit has to be written out (`isLoose`). In
+ * a free text a figure without a unit is none, but for a count.
+ *
+ * @example figureNamed({ words: ["heater"], measure: "ampere", numbers: [0.3], where: "label" }, part) // "amps"
+ */
+export function figureNamed(statement: Statement, of: OfPart, isLoose = false): FigureName | null {
+  if (statement.where === "text" && holds(ASIDE, statement.words)) return null;
+  const row = FIGURE_NAMES.find(
+    (each) =>
+      fits(each, statement, of, isLoose) &&
+      (statement.where === "text"
+        ? statement.measure !== null || each.measures.length === 0
+        : isLoose || isWhole(each, statement.words)),
+  );
+  return row?.figure ?? null;
+}
+
+/** Figures by name, in base units; several numbers where a list or several ends of the part are stated. */
+export type SaidFigures = ReadonlyMap<FigureName, readonly number[]>;
+
+/** Figures of which a part has several, one for each of its ends. */
+const SEVERAL: readonly FigureName[] = ["nodeVolts"];
+
+/** Readings that are taken at some volts: "62 MΩ at 400 V". */
+const AT_VOLTS: readonly FigureName[] = ["insulation", "leakage"];
+
+/**
+ * The figures that a free text states of a part: "plate at 180 V, 1 meg grid resistor follows".
+ *
+ * The first statement of a figure counts; what is not told by words and unit is left out, never guessed.
+ *
+ * @param of The kind and class of the part, for some words mean another thing on another part.
+ * @example saidFigures("15 V on it", { kind: "capacitor", className: "tantalum" }).get("volts") // [15]
+ */
+export function saidFigures(text: string, of: OfPart): SaidFigures {
+  const found = new Map<FigureName, readonly number[]>();
+  let before: FigureName | null = null;
+  for (const statement of statementsIn(text)) {
+    const plain = figureNamed(statement, of);
+    const figure: FigureName | null =
+      plain === "volts" && before !== null && AT_VOLTS.includes(before) ? "testVolts" : plain;
+    before = figure;
+    if (figure === null) continue;
+    const known = found.get(figure);
+    if (!known) found.set(figure, statement.numbers);
+    else if (SEVERAL.includes(figure)) found.set(figure, [...known, ...statement.numbers]);
+  }
+  return found;
+}

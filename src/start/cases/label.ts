@@ -1,0 +1,97 @@
+import { type SaidMeasure, type Statement, type Unit, unitNamed } from "../../core/index.js";
+
+/** A label without the unit that it may end in: its words, what the unit measures, and what one of it is in base units. */
+export type Label = {
+  readonly words: readonly string[];
+  readonly measure: SaidMeasure | null;
+  readonly factor: number;
+};
+
+/** Letters that are units where they end a label; any other letter belongs to its last word. */
+const LETTERS = new Set(["V", "v", "A", "W", "F", "K", "k", "Ω"]);
+/** Units of labels alone: nobody heads a column with a micromicrofarad as mm. */
+const OF_LABELS: Readonly<Record<string, { readonly measure: SaidMeasure; readonly factor: number }>> = {
+  mm: { measure: "metre", factor: 1e-3 },
+  C: { measure: "celsius", factor: 1 },
+  degC: { measure: "celsius", factor: 1 },
+  celsius: { measure: "celsius", factor: 1 },
+};
+
+/** Words that say what is measured where no unit does. */
+const MEASURES: readonly (readonly [words: string, measure: SaidMeasure])[] = [
+  ["v vf vp vb vk volts voltage vmax", "volt"],
+  ["i ik ip ia ib ig amps current currents", "ampere"],
+  ["r rg rrev ohms resistance", "ohm"],
+  ["c farads capacitance", "farad"],
+  ["p w power watts wattage", "watt"],
+];
+
+/** What a label that is nothing but a unit is about. */
+const BARE: Readonly<Partial<Record<SaidMeasure, string>>> = {
+  volt: "rated",
+  ampere: "current",
+  watt: "rated",
+  ohm: "value",
+  farad: "value",
+  henry: "value",
+  ratio: "tolerance",
+  hertz: "hertz",
+};
+
+/** Volts told as d.c. or a.c. are those of the place; plain ones are printed on the part. */
+const SORT_OF_VOLTS = /[ad]c$/i;
+
+const wordsOf = (text: string): readonly string[] =>
+  text
+    .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
+    .replace(/([A-Z]+)([A-Z][a-z])/g, "$1 $2")
+    .toLowerCase()
+    .split(/[^a-z0-9µ+]+/)
+    .filter(Boolean);
+
+/** The unit that a label's end is; bare prefixes are thousands and millions of ohms. */
+function unitOf(text: string): { readonly measure: SaidMeasure; readonly factor: number } | null {
+  const own = OF_LABELS[text];
+  if (own) return own;
+  if (text.length === 1 && !LETTERS.has(text)) return null;
+  const unit: Unit | undefined = unitNamed(text.replace(/_/g, ""));
+  if (!unit || /^in$/i.test(text)) return null;
+  return { measure: unit.measure ?? (unit.factor >= 1 ? "ohm" : "farad"), factor: unit.factor };
+}
+
+/** How plainly a unit begins at a place of a label: behind a stroke, at a capital, in the middle of a word. */
+function plainness(key: string, at: number): number {
+  if (/[_\s]/.test(key[at - 1]!)) return 0;
+  return /[A-ZΩµ]/.test(key[at]!) ? 1 : 2;
+}
+
+/**
+ * All ways to read a label: without each unit that it may end in, the plainest first, then as words alone.
+ *
+ * @example labelsOf("peakV")[0] // { words: ["peak"], measure: "volt", factor: 1 }
+ */
+export function labelsOf(key: string): readonly Label[] {
+  const whole = unitOf(key);
+  const bare = whole && !SORT_OF_VOLTS.test(key) ? (BARE[whole.measure] ?? null) : null;
+  const cuts = Array.from({ length: Math.max(key.length - 1, 0) }, (_, index) => index + 1)
+    .flatMap((at) => {
+      const unit = unitOf(key.slice(at));
+      return unit ? [{ ...unit, words: wordsOf(key.slice(0, at)), rank: plainness(key, at) }] : [];
+    })
+    .sort((a, b) => a.rank - b.rank);
+  const words = wordsOf(key);
+  const measure = MEASURES.find(([names]) => names.split(" ").some((name) => words.includes(name)))?.[1] ?? null;
+  return [
+    ...(whole && bare ? [{ ...whole, words: [bare] }] : []),
+    ...cuts.filter(({ words: left }) => left.length > 0),
+    { words, measure, factor: 1 },
+  ];
+}
+
+/** What a label says of its numbers, as a statement. */
+export const statementOf = ({ words, measure }: Label, numbers: readonly number[]): Statement => ({
+  words,
+  measure,
+  numbers,
+  where: "label",
+});

@@ -178,6 +178,7 @@ export * from "./read/parts/context.js";
 export * from "./read/parts/partNumberTable.js";
 export * from "./read/readList.js";
 export * from "./read/readPartNumbers.js";
+export { plainNumber } from "./read/records/partNumbers.js";
 export * from "./read/said/findingsIn.js";
 export * from "./read/said/saidFigures.js";
 export * from "./read/said/statement.js";

@@ -12,6 +12,7 @@ import { statedPart } from "./parts/statedPart.js";
 import { ofRoles, textsOf } from "./parts/texts.js";
 import { designatorsOf } from "./records/designators.js";
 import { isNoisy, noisyDesignators } from "./records/noise.js";
+import { withoutNumberTables } from "./records/numberTables.js";
 import { resolveRows } from "./records/resolveRows.js";
 import type { SourceLine } from "./sourceLine.js";
 import { writingOf } from "./words/writing.js";
@@ -52,7 +53,7 @@ export function readList(printed: readonly SourceLine[], options: ReadOptions = 
   const noisy = isNoisy(lines);
   const readName = noisy ? noisyDesignators : designatorsOf;
   const layout = readLayout(lines, readName);
-  const records = resolveRows(layout.rows, layout.notes, readName);
+  const { parts: records, ...numbers } = withoutNumberTables(resolveRows(layout.rows, layout.notes, readName));
   const writing = writingOf(lines, noisy);
   const clauses = clausesOf(layout.notes, writing);
   const texts = records.map((record) => textsOf(record, writing));
@@ -64,11 +65,11 @@ export function readList(printed: readonly SourceLine[], options: ReadOptions = 
   const dialect = dialectOf(layout.notes, evidence, options.capitalM);
   const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
   const stated = records.map((record, i) => statedPart(record, context, texts[i]));
-  const listed = withPartNumbers(stated, records, options.partNumbers, context);
+  const listed = withPartNumbers(stated, records, { own: numbers.described, table: options.partNumbers }, context);
   const parts = finishParts(listed, defaultsOf(clauses), layout.remarks, context);
   return {
     parts,
-    ...accountFor(lines, parts, layout.furniture),
+    ...accountFor(lines, parts, [...layout.furniture, ...numbers.lines]),
     notes: layout.notes,
     dialect,
     questions: questionsOf(dialect, parts),

@@ -2,9 +2,9 @@ import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
 import { close } from "../../../src/core/quantity/close.js";
-import { plainNumber } from "../../../src/core/read/parts/partNumberTable.js";
 import { readList } from "../../../src/core/read/readList.js";
 import { readPartNumbers } from "../../../src/core/read/readPartNumbers.js";
+import { plainNumber } from "../../../src/core/read/records/partNumbers.js";
 import { readSource } from "../../../src/sources/readSource.js";
 import { readText } from "./readText.js";
 

@@ -86,10 +86,14 @@ function decimal(text: string, at: number, point: number, end: number): number {
 
 const DENOMINATORS = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 32, 64]);
 
+/** A fraction of a watt may have any denominator: 1/25 W of a neon lamp. */
+const WATT = /^ ?w/i;
+
 /** A fraction is in its lowest terms and below one; 8/16 and 40/20 are two numbers with a stroke. */
 function scanFraction(text: string, at: number, slash: number, end: number): ScannedNumber {
   const [over, under] = [decimal(text, at, slash, slash), decimal(text, slash + 1, end, end)];
-  const isFraction = over > 0 && over < under && DENOMINATORS.has(under) && gcd(over, under) === 1 && text[end] !== "/";
+  const isUsual = DENOMINATORS.has(under) || WATT.test(text.slice(end, end + 2));
+  const isFraction = over > 0 && over < under && isUsual && gcd(over, under) === 1 && text[end] !== "/";
   return isFraction ? { value: over / under, end, fraction: true } : plain(over, slash);
 }
 

@@ -35,7 +35,7 @@ const ROWS: readonly Row[] = [
   ["w watt watts", "watt", 1],
   ["mw milliwatt milliwatts", "watt", 1e-3],
   ["kw", "watt", 1e3],
-  ["v volt volts vdc vdcw wvdc dcwv dcw wv wvolts vw vac vacw vdcwkg", "volt", 1],
+  ["v volt volts vdc vdcw wvdc dcwv dcw piv prv wv wvolts vw vac vacw vdcwkg", "volt", 1],
   ["kv kvdc kilovolt kilovolts", "volt", 1e3],
   ["mv", "volt", 1e-3],
   ["a amp amps ampere amperes", "ampere", 1],

@@ -27,7 +27,7 @@ export function settleColumns(heads: readonly Head[], body: readonly Strip[]): H
 const MOSTLY = 0.5;
 
 /** The texts that a body has first in each line under one head. */
-const firstsUnder = (heads: readonly Head[], head: Head, body: readonly Strip[]) =>
+export const firstsUnder = (heads: readonly Head[], head: Head, body: readonly Strip[]) =>
   body.flatMap((strip) => {
     const own = strip.pieces.find((piece) => piece.text.trim() !== "" && headOver(heads, strip, piece) === head);
     return own ? [own.text.trim()] : [];
@@ -109,7 +109,8 @@ function byIndex(heads: readonly Head[], pieces: readonly Piece[]): RowCell[] {
   });
 }
 
-const headOver = (heads: readonly Head[], strip: Strip, piece: Piece) =>
+/** The head that a piece of a strip stands under. */
+export const headOver = (heads: readonly Head[], strip: Strip, piece: Piece) =>
   strip.form === "gaps" ? headFor(heads, piece) : heads.find((head) => head.start === piece.start);
 
 /** The head of the column that a piece of a typed line stands in. */
@@ -143,9 +144,9 @@ function merge(cells: readonly RowCell[]): RowCell[] {
   return merged;
 }
 
-/** What a part number looks like: letters and digits in groups, or a long number; a round one is a value in ohms. */
+/** What a part number looks like: letters and digits in groups, or a long number; a round one is a value in ohms, A500K one with its taper. */
 export const PART_NUMBER =
-  /^(?=.*\d)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:(?:[A-Z0-9]{1,9}-|[A-Z]{1,3}\/)[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|(?![1-9]\d{0,2}0+$)\d{5,})$/;
+  /^(?=.*\d)(?![ABC]\d{1,4}[kKM]$)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:(?:[A-Z0-9]{1,9}-|[A-Z]{1,3}\/)[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|(?![1-9]\d{0,2}0+$)\d{5,})$/;
 
 /**
  * The cells of a typed line without heads: designators, description, and a part number at the end; or a count first and

@@ -1,3 +1,4 @@
+import { rolesByBody } from "./bodyRoles.js";
 import { isNumbered, nameDesignators, settleColumns } from "./columns.js";
 import { headsOf, roleOfHead } from "./heads.js";
 import { isRule, type Strip } from "./pieces.js";
@@ -17,7 +18,8 @@ export function headBlockAt(strips: readonly Strip[], at: number): HeadBlock | n
   const body = bodyBelow(strips, at + block.height);
   const settled = strips[at]!.form === "gaps" ? settleColumns(block.heads, body) : block.heads;
   const numbered = isNumbered(settled, body);
-  return { heads: numbered ? settled : nameDesignators(settled, body), height: block.height, numbered };
+  const named = numbered ? settled : nameDesignators(settled, body);
+  return { heads: rolesByBody(named, body), height: block.height, numbered };
 }
 
 /** The heads that start at a strip as they are printed, the body not looked at; or null. */

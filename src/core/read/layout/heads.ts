@@ -1,22 +1,22 @@
 /** TABLE: the words that head the columns of parts lists, and what the columns hold. */
-import { type Unit, unitNamed } from "../../quantity/notation/units.js";
+import { type Measure, type Unit, unitNamed } from "../../quantity/notation/units.js";
 import { tokensOf } from "../words/tokens.js";
 import type { Head, Piece, Role } from "./row.js";
 
 /** Words of heads without dots and blanks at the ends; "|" parts them. */
 const HEADS: readonly (readonly [Role, string])[] = [
-  ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|schem location|schematic location|schem ref|schematic no|schaltzeichen|diagram no|diag no|diag ref|dia no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|schaltbild|kennzeichen"],
-  ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|beschreibung"],
-  ["value", "value|values|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|werte|elektrische werte|elektrische daten|daten|size|k ohms|kilohms|megohms|megs|meg"],
-  ["tolerance", "tol|tolerance|tols|toleranz|limits|%|tol %"],
-  ["watts", "watts|watt|wattage|power|w|leistung|belastbarkeit|watts rating"],
-  ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
+  ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|schem location|schematic location|schem ref|schematic no|schaltzeichen|diagram no|diag no|diag ref|dia no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|repère|rep|schaltbild|kennzeichen"],
+  ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|beschreibung|désignation"],
+  ["value", "value|values|valeur|résistance|capacité|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|werte|elektrische werte|elektrische daten|daten|size|k ohms|kilohms|megohms|megs|meg"],
+  ["tolerance", "tol|tolerance|tolérance|tols|toleranz|limits|%|tol %"],
+  ["watts", "watts|watt|wattage|power|w|puissance|leistung|belastbarkeit|watts rating"],
+  ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|tension|tension de service|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
   ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|typ|comment|specification|spec|characteristics"],
-  ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
-  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|made by|supplier|source|teile nr|sach nr|lagernummer|lager nr|teilenummer|artikelnummer|artikel nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
-  ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|verwendung|zweck"],
+  ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|quantité|qté|nombre|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
+  ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|made by|supplier|source|teile nr|sach nr|lagernummer|lager nr|teilenummer|référence|code article|artikelnummer|artikel nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
+  ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|fonction|emploi|verwendung|zweck"],
   ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
-  ["remarks", "remarks|remark|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
+  ["remarks", "remarks|remark|remarques|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
   ["price", "price|list price|list|net|net price|price each|each|preis|cost|unit price|list each"],
   ["item", "item|item no|find|find no|line|line no|index|index no|no|lfd nr|nr|serial no"],
 ]; // biome-ignore format: a table
@@ -30,8 +30,8 @@ const LONGEST_HEAD = 60;
 
 /** A column for one variant of the set: "-11", "-01", "0". */
 const VARIANT = /^(?:-\d{1,3}|0)$/;
-/** The same behind the word itself: "Qty reqd -11". */
-const VARIANT_BEHIND = /\s\d{1,3}$/;
+/** The same beside the word itself: "Qty reqd -11", "-11 Qty". */
+const VARIANT_BESIDE = /^-\d{1,3}\s|\s-?\d{1,3}$/;
 
 const keyOf = (text: string) => plainKey(text.replace(/\bin\b.*$/i, " "));
 
@@ -54,10 +54,29 @@ export function roleOfHead(text: string): Role | null {
   return (
     roleOfKey(plainKey(text)) ??
     roleOfKey(key) ??
-    roleOfKey(key.replace(VARIANT_BEHIND, "")) ??
+    roleOfKey(keyOf(text.trim().replace(VARIANT_BESIDE, ""))) ??
     roleOfPair(text) ??
     roleByUnit(text, key)
   );
+}
+
+const UNIT_HEAD = /^(?:units?|unit of measure|u\/?m|einheit|einh\.?)$/i;
+
+/** Whether a head announces the units of the numbers beside it. */
+export const isUnitHead = (text: string) => UNIT_HEAD.test(text.trim());
+
+/** Words too general to tell a column by one of them among others ("Serial number", "Part of set"). */
+const GENERAL = new Set("number no nr part parts list total name title type net code".split(" "));
+
+/** The role that some words of a longer head give it, those at its end before those at its start: "Total resistance", "Qty -11". */
+function roleByWords(text: string): Role | null {
+  const words = text.length > LONGEST_HEAD ? [] : keyOf(text).split(" ");
+  for (let count = words.length - 1; count > 0; count--)
+    for (const phrase of [words.slice(-count).join(" "), words.slice(0, count).join(" ")]) {
+      const role = GENERAL.has(phrase) ? undefined : ROLE_OF.get(phrase);
+      if (role) return role;
+    }
+  return null;
 }
 
 const roleOfKey = (key: string): Role | null => ROLE_OF.get(key) ?? ROLE_OF.get(key.replace(/ /g, "")) ?? null;
@@ -70,11 +89,21 @@ function roleOfPair(text: string): Role | null {
   return roles.every((role) => role === "volts" || role === "watts") ? "rating" : roles[0]!;
 }
 
-/** "Cap. mfd", "Res. ohms", "Watts max": the first word and the unit together. */
+const ROLE_OF_MEASURE: Readonly<Partial<Record<Measure, Role>>> = {
+  ohm: "value",
+  farad: "value",
+  henry: "value",
+  watt: "watts",
+  volt: "volts",
+  ratio: "tolerance",
+};
+const MOST_WORDS_BEFORE_UNIT = 3;
+
+/** "Cap. mfd", "R kΩ", "Watts max": a few words, and a unit that tells what is measured. */
 function roleByUnit(text: string, key: string): Role | null {
   const words = key.split(" ");
-  const role = words.length > 3 ? null : (ROLE_OF.get(words[0]!) ?? null);
-  return role !== null && unitOfHead(text)?.measure ? role : null;
+  const measure = words.length > MOST_WORDS_BEFORE_UNIT || /\d/.test(text) ? null : unitOfHead(text)?.measure;
+  return measure ? (ROLE_OF.get(words[0]!) ?? ROLE_OF_MEASURE[measure] ?? null) : null;
 }
 
 /** The unit printed in a head: "Cap. in MF", "Value (uF)", "W.V.D.C.", "Tol. ±%". */
@@ -82,8 +111,8 @@ export function unitOfHead(text: string): Unit | null {
   if (text.includes("%")) return { measure: "ratio", factor: 0.01 };
   const tokens = tokensOf(text);
   for (const [at, token] of tokens.entries()) {
-    const isUnit =
-      token.type === "word" && (token.key.length > 1 || /^[VWFΩΩ]$/.test(token.text)) && token.key !== "in";
+    const isLetter = /^[VWFΩΩ]$/.test(token.text) && tokens[at - 1]?.text !== "-";
+    const isUnit = token.type === "word" && (token.key.length > 1 || isLetter) && token.key !== "in";
     const unit = isUnit ? unitNamed(token.key) : undefined;
     if (unit?.measure && unit.measure !== "ampere") return withPrefix(unit, tokens[at - 1]?.text);
     if (unit && unit.factor === 1e6 && token.key.startsWith("meg")) return { ...unit, measure: "ohm" };
@@ -116,16 +145,17 @@ const FEWEST = 2;
  */
 export function headsOf(pieces: readonly Piece[]): Head[] | null {
   const filled = pieces.filter((piece) => piece.text.trim() !== "");
-  const roles = withPartNumber(
-    filled,
-    filled.map((piece) => roleOfHead(piece.text)),
-  );
-  const known = roles.filter((role) => role !== null).length;
-  const strong = roles.some(
+  const named = filled.map((piece) => roleOfHead(piece.text));
+  const known = named.filter((role) => role !== null).length;
+  const strong = named.some(
     (role) => role === "designator" || role === "description" || role === "value" || role === "item",
   );
   const isWords = filled.every((piece) => !/\d/.test(piece.text));
   if (known < FEWEST || known * (isWords ? 3 : 2) < filled.length || !strong) return null;
+  const roles = withPartNumber(
+    filled,
+    filled.map((piece, i) => named[i] ?? roleByWords(piece.text)),
+  );
   return filled.map((piece, i) => ({
     role: roles[i] ?? "remarks",
     unit: unitOfHead(piece.text),

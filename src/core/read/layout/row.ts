@@ -10,6 +10,7 @@ export type Role =
   | "volts"
   | "rating"
   | "quantity"
+  | "unit"
   | "partNumber"
   | "use"
   | "section"
@@ -46,8 +47,16 @@ export type ListRow = {
   readonly table: number;
 };
 
-/** A note of the document with its lines; `section` when it stands under a section's heading and speaks of it alone. */
-export type Note = { readonly lines: readonly number[]; readonly text: string; readonly section: string | null };
+/**
+ * A note of the document with its lines; `section` when it stands under a section's heading and speaks of it alone,
+ * `heading` the kind heading above it.
+ */
+export type Note = {
+  readonly lines: readonly number[];
+  readonly text: string;
+  readonly section: string | null;
+  readonly heading?: string | null;
+};
 
 /** A document taken apart: rows, notes, and the lines that are neither. */
 export type Layout = {

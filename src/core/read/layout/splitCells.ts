@@ -1,4 +1,5 @@
 import { designatorsAt, designatorsOf } from "../records/designators.js";
+import { withUnitsJoined } from "./bodyRoles.js";
 import { cellsByContent, cellsUnder, headFor, PART_NUMBER } from "./columns.js";
 import { CHECK_BOX, type Strip } from "./pieces.js";
 import type { Head, Piece, RowCell } from "./row.js";
@@ -34,9 +35,10 @@ export function behindBullet(strip: Strip, isNew: (name: string) => boolean): St
 export function cellsOf(strip: Strip, heads: readonly Head[] | null): RowCell[] {
   const pieces = heads ? strip.pieces : strip.pieces.flatMap(looseDesignators);
   if (!heads) return cellsByContent(pieces);
-  const cells = cellsUnder(heads, strip);
+  const joined = withUnitsJoined(heads, strip);
+  const cells = cellsUnder(heads, joined);
   if (strip.form !== "gaps") return cells;
-  return fitsColumns(heads, strip.pieces) ? splitRunOn(cells) : cellsInOrder(heads, strip.pieces);
+  return fitsColumns(heads, joined.pieces) ? splitRunOn(cells) : cellsInOrder(heads, joined.pieces);
 }
 
 /** "R1 470K" typed as one piece: the designators stand apart from the rest. */

@@ -10,7 +10,7 @@ export type ReadName = (text: string) => readonly string[] | null;
 export type Walk = {
   readonly readName: ReadName;
   readonly rows: OpenRow[];
-  readonly notes: { lines: number[]; text: string; section: string | null }[];
+  readonly notes: { lines: number[]; text: string; section: string | null; heading: string | null }[];
   readonly remarks: { lines: number[]; text: string; section: string | null }[];
   readonly furniture: number[];
   readonly unread: number[];
@@ -93,7 +93,10 @@ export function takeNote(walk: Walk, strip: Strip, text: string): void {
   if (follows) {
     last.text = joinBroken(last.text, text.trim());
     last.lines.push(...strip.numbers);
-  } else walk.notes.push({ lines: [...strip.numbers], text: text.trim(), section: walk.pending?.name ?? null });
+  } else {
+    const { pending, heading } = walk;
+    walk.notes.push({ lines: [...strip.numbers], text: text.trim(), section: pending?.name ?? null, heading });
+  }
 }
 
 /** The document taken apart. A lone heading before all columns and parts is a title and names no section. */

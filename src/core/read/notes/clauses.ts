@@ -18,18 +18,30 @@ export type Clause = {
 const BREAK =
   /(?<=[\p{L}\d%)"][.])\s+(?=[\p{Lu}("])|;\s+|\s+(?=All\s|ALL\s)|\s+(?=[KM]\s*=)|,\s+(?=[KM]\s*=)|(?<=[a-z)]):\s+(?=resist|cap|cond|all\b)/u;
 
+const kindIn = ({ meanings }: Words) =>
+  (meanings.find((meaning) => meaning.field === "kind")?.value as Kind | undefined) ?? null;
+
+/** A statement that names a unit and no kind speaks of what is measured in it: "Values in mfd unless marked". */
+function kindOfUnit({ tokens }: Words): Kind | null {
+  const measures = tokens.map(({ type, key, lexeme }) =>
+    type === "word" && key.length > 1 ? lexeme.unit?.measure : null,
+  );
+  if (measures.includes("farad")) return "capacitor";
+  return measures.includes("henry") ? "inductor" : null;
+}
+
 /** The statements of a document's notes; one without a subject of its own goes on about the one before. */
 export function clausesOf(notes: readonly Note[], writing: Writing): Clause[] {
   return notes.flatMap((note) => {
-    let kind: Kind | null = null;
+    let kind: Kind | null = note.heading ? kindIn(readWords(note.heading, writing)) : null;
     return note.text.split(BREAK).map((text): Clause => {
       const words = readWords(text, writing);
       const subject = words.meanings.find((meaning) => meaning.field === "kind");
-      const own = (subject?.value as Kind | undefined) ?? null;
+      const own = kindIn(words);
       kind = own ?? kind;
       return {
         words,
-        kind,
+        kind: kind ?? kindOfUnit(words),
         subject: subject?.from ?? 0,
         named: own !== null,
         section: note.section,

@@ -24,8 +24,26 @@ const NO_RULE =
 
 /** The defaults that a document's statements give. */
 export function defaultsOf(clauses: readonly Clause[]): NoteDefault[] {
-  const speaking = clauses.filter((clause, i) => clause.kind !== null && isRule(clauses, i));
+  const speaking = clauses.filter((_, i) => isRule(clauses, i)).flatMap(withKinds);
   return speaking.flatMap((clause) => defaultOf(clause) ?? []);
+}
+
+/** Words of a statement that holds for all parts and says nothing but figures: "All 1 % 0.25 W unless marked". */
+const SAYS_FIGURES =
+  /^(?:all|are|is|be|in|to|at|and|of|with|tolerance|tol|rated|rating|power|dissipation|parts?|components?|schedule|list)$/;
+
+/** A statement with the kind it speaks of; one that names none and says nothing but figures, with the kinds that its units tell. */
+function withKinds(clause: Clause): readonly Clause[] {
+  if (clause.kind !== null) return [clause];
+  const { words } = clause;
+  const isFigures = words.tokens.every(
+    ({ type, key, lexeme }) =>
+      type !== "word" || lexeme.unit || lexeme.side || lexeme.join || ELSE.test(key) || SAYS_FIGURES.test(key),
+  );
+  if (!isFigures) return [];
+  const has = (measure: string) => amountIn(words, measure, () => true) !== null;
+  const kinds: readonly Kind[] = has("watt") ? ["resistor"] : has("volt") ? ["capacitor"] : ["resistor", "capacitor"];
+  return kinds.map((kind) => ({ ...clause, kind }));
 }
 
 /** A statement is a rule when it, or the sentence it belongs to, speaks generally. */

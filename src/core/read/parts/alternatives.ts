@@ -6,7 +6,7 @@ import type { Text } from "./texts.js";
 /** Other values that a part may have; `current` is the one of later sets, where the line says so. */
 export type Alternatives = { readonly values: readonly number[]; readonly current: number | null };
 
-const CUE = /\b(?:early|earlier|later?|may be|also|or|(?:after|from|before) serial|supplied)\b/i;
+const CUE = /\b(?:early|earlier|later?|may be|also|or|(?:after|from|before) serial|supplied|some sets|certain sets)\b/i;
 const BRACKETED = new Set(["brackets", "was", "marked"]);
 const PAST = /\b(?:rev|orig\w*|measured|were)\b/i;
 const LATER = /\b(?:later|(?:after|from) serial)\b/i;

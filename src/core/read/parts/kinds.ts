@@ -1,5 +1,6 @@
 import type { Kind } from "../../part.js";
 import type { Meaning } from "../words/phrases.js";
+import { touches } from "../words/token.js";
 import type { Words } from "../words/words.js";
 
 /** The class letters of designators: IEEE 200-1975 and the habits of British and German lists (common practice). */
@@ -83,7 +84,7 @@ function kindOfResistor(words: readonly Words[], nouns: readonly Noun[], heading
   const turns = nouns.some((noun) => noun.field === "turns" && (!first || namesControl(noun.from, first)));
   const underControls =
     heading?.meanings.some((meaning) => meaning.value === "potentiometer" && meaning.from === 0) ?? false;
-  return hasTaper || isVariable || turns || underControls ? "potentiometer" : "resistor";
+  return hasTaper || isVariable || turns || underControls || words.some(beginsWithTaper) ? "potentiometer" : "resistor";
 }
 
 /** "Contrast, 5K", "5K contrast, with S1": the word stands before the first amount, or right behind it and alone. */
@@ -104,6 +105,10 @@ function isTaper({ tokens }: Words, { field, from, to }: Meaning): boolean {
     ((tokens[from - 1]?.type !== "word" || tokens[from - 1]!.lexeme.unit !== null) && tokens[to]?.type !== "word")
   );
 }
+
+/** "A500K": only a control has a letter for its taper written to the value. */
+const beginsWithTaper = ({ tokens: [letter, figure] }: Words) =>
+  letter?.type === "word" && /^[ABC]$/.test(letter.text) && figure?.type === "number" && touches(letter, figure);
 
 /** An adjustable power resistor with a sliding band is still a resistor. */
 const isSlider = (words: Words) => /\b(?:slider|sliding|band)\b/i.test(words.text);

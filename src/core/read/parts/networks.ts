@@ -70,9 +70,8 @@ export function innerOfNetwork(words: Words, context: Context): InnerPart[] {
   });
 }
 
-/** "peaking, 93 uh, on 39K resistor". */
-const isCarrier = (amount: Amount, { tokens }: Words) =>
-  tokens[amount.from - 1]?.key === "on" && /^resist/.test(tokens[amount.to]?.key ?? "");
+/** "peaking, 93 uh, on 39K resistor"; "peaking coil on 22K". */
+const isCarrier = (amount: Amount, { tokens }: Words) => tokens[amount.from - 1]?.key === "on";
 
 /** What a coil is wound on, when that is a resistor with a value ("wound on 22K resistor"). */
 export function innerOfCoil(words: Words, context: Context): InnerPart[] | null {

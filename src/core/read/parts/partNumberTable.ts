@@ -1,31 +1,37 @@
 import type { ListedField, ListedPart } from "../../part.js";
+import type { RowCell } from "../layout/row.js";
 import type { ListRecord } from "../records/listRecord.js";
+import { plainNumber } from "../records/partNumbers.js";
 import { type Context, MEASURE_OF } from "./context.js";
 import { type Stated, statedPart } from "./statedPart.js";
 
 /** Part numbers, as `plainNumber` has them, and what each stands for in the notation of lists ("1006750-39" -> "2 k ±2 % 1/4 W"). */
 export type PartNumberTable = ReadonlyMap<string, string>;
 
-/** A part number as a table is looked up by: without blanks, in capitals. @example plainNumber("1006750 -39a") // "1006750-39A" */
-export const plainNumber = (text: string): string => text.replace(/\s+/g, "").toUpperCase();
-
 const OPEN: readonly (keyof ListedPart)[] = [
   "tolerance", "watts", "volts", "construction", "dielectric", "temperatureCoefficient", "taper",
 ]; // biome-ignore format: a table
 const OF_VALUE = ["value", "valueState", "valueMin", "valueMax", "valueText", "sections", "inner"] as const;
 
-/** Parts with a number of the user's table take from it what their line leaves unsaid. What is printed is never changed. */
+/** What part numbers stand for: the cells of the document's own table, and the user's texts. */
+export type Explained = {
+  readonly own: ReadonlyMap<string, readonly RowCell[]>;
+  readonly table: PartNumberTable | undefined;
+};
+
+/** Parts with a number that a table explains take from it what their line leaves unsaid. What is printed is never changed. */
 export function withPartNumbers(
   stated: readonly Stated[],
   records: readonly ListRecord[],
-  table: PartNumberTable | undefined,
+  { own, table = new Map() }: Explained,
   context: Context,
 ): readonly Stated[] {
-  if (!table || table.size === 0) return stated;
+  if (own.size + table.size === 0) return stated;
   return stated.map((entry, at) => {
-    const text = entry.part.stockNumber === null ? undefined : table.get(plainNumber(entry.part.stockNumber));
-    if (text === undefined) return entry;
-    const cells = [{ role: "description" as const, text, unit: null }];
+    const number = entry.part.stockNumber === null ? "" : plainNumber(entry.part.stockNumber);
+    const text = table.get(number);
+    const cells = own.get(number) ?? (text === undefined ? null : [{ role: "description" as const, text, unit: null }]);
+    if (cells === null) return entry;
     const { part: described } = statedPart({ ...records[at]!, cells, partNumber: null }, context);
     return described.kind === entry.part.kind ? { ...entry, part: filled(entry.part, described) } : entry;
   });

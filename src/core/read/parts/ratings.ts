@@ -9,6 +9,9 @@ export function amountsOf(words: Words, measure: Measure): Amount[] {
   return words.amounts.filter((amount) => amount.figures[0]!.unit?.measure === measure);
 }
 
+/** Volts that a part is tested with say nothing of what it bears at work. */
+const TESTED: ReadonlySet<string> = new Set(["test", "essai", "prüfspannung"]);
+
 const HIGHEST_PEAK = 1.4;
 
 /** The figures of a rating as read, base units; `repaired` when a letter had to be read as a figure. */
@@ -28,21 +31,26 @@ function inUnits(words: Words, amount: Amount, factor = 1): ReadRating {
 /**
  * The figures of a rating (watts or volts) that a part states: of its own column, else of the first text that has it.
  *
- * Two figures with a stroke are working and peak: both come back, the caller takes the first.
+ * Two figures with a stroke are working and peak: both come back, the caller takes the first. A span ("6-8 V" of a lamp)
+ * is no one rating.
  */
 export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind: Kind): ReadRating {
   const measure = column === "watts" ? "watt" : "volt";
-  for (const { words, head } of ofRoles(texts, column)) {
-    const amount = words.amounts.find(({ figures }) => !figures[0]!.unit || figures[0]!.unit.measure === measure);
-    if (amount) return inUnits(words, amount, head?.factor);
-  }
+  const isOne = (amount: Amount) => kind === "capacitor" || amount.join !== "range";
+  const columns = ofRoles(texts, column).flatMap(({ words, head }) => {
+    const amount = words.amounts.find(
+      (own) => !TESTED.has(own.aside ?? "") && (own.figures[0]!.unit?.measure ?? measure) === measure && isOne(own),
+    );
+    return amount ? [inUnits(words, amount, head?.factor)] : [];
+  });
+  if (columns.length > 0) return together(columns);
   const remarks =
     column === "volts" && (kind === "resistor" || kind === "potentiometer") ? [] : ofRoles(texts, "remarks");
   for (const { words } of [
     ...ofRoles(texts, "rating", column === "watts" ? "volts" : "watts", "description", "value"),
     ...remarks,
   ]) {
-    const amounts = amountsOf(words, measure);
+    const amounts = amountsOf(words, measure).filter(isOne);
     const own =
       amounts.find((amount) => amount.aside === null) ??
       amounts.find((amount) => amount.aside === "brackets") ??
@@ -52,6 +60,12 @@ export function ratingOf(texts: readonly Text[], column: "watts" | "volts", kind
   const stroke = column === "volts" && kind === "capacitor" ? behindStroke(texts) : null;
   return stroke ?? bareRating(texts, column, kind);
 }
+
+/** The ratings of several columns, one for each section of a can. */
+const together = (ratings: readonly ReadRating[]): ReadRating => ({
+  figures: ratings.flatMap(({ figures }) => figures),
+  repaired: ratings.some(({ repaired }) => repaired),
+});
 
 /** ".05/400", "20-20/150": a bare number behind a stroke is the volts. */
 function behindStroke(texts: readonly Text[]): ReadRating | null {
@@ -77,8 +91,7 @@ function bareRating(texts: readonly Text[], column: "watts" | "volts", kind: Kin
     if (
       amount &&
       !more &&
-      amount.figures.length === 1 &&
-      !amount.figures[0]!.unit &&
+      amount.figures.every(({ unit }) => unit === null) &&
       amount.from === 0 &&
       words.tokens.length === amount.to
     )

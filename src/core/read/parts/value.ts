@@ -5,6 +5,7 @@ import { type Alternatives, alternatives } from "./alternatives.js";
 import { type Context, MEASURE_OF } from "./context.js";
 import { type Clues, type InBase, inBase } from "./inBase.js";
 import { ofRoles, type Text } from "./texts.js";
+import { lostFigure, stateOf } from "./valueState.js";
 
 /** What a part's texts say of its value; `list` holds the values of several sections or elements printed together. */
 export type ReadValues = {
@@ -35,13 +36,19 @@ export function readValues(texts: readonly Text[], clues: Omit<Clues, "head">, c
   const state = stateOf(texts);
   if (state === "not-fitted" && candidates.length === 0) return { ...NOTHING, state };
   const main = candidates[0];
-  if (!main) return state ? { ...NOTHING, state } : lostFigure(texts, clues.kind);
+  if (!main) return state ? { ...NOTHING, state } : withoutFigure(lostFigure(texts, clues.kind));
   if (state === "selected-in-test") return selected(candidates);
-  const read = elementsOf(candidates, clues.kind) ?? ofAmount(main, clues.kind);
+  const read =
+    sectionsInColumns(texts, candidates, clues.kind) ??
+    elementsOf(candidates, clues.kind) ??
+    ofAmount(main, clues.kind);
   const others = alternatives(texts, main.amount, clues, context);
   const full = others.values.length > 0 && read.value !== null ? withAlternatives(read, others) : read;
   return state === "not-fitted" ? { ...full, state } : full;
 }
+
+const withoutFigure = (lost: Warning | null): ReadValues =>
+  lost ? { ...NOTHING, state: "unreadable", warnings: [lost] } : NOTHING;
 
 /** The amounts that can be the part's value, best first: of the value column, then of the description. */
 function candidatesOf(texts: readonly Text[], clues: Omit<Clues, "head">, context: Context): Read[] {
@@ -91,21 +98,6 @@ function readAmount(amount: Amount, words: Words, clues: Clues, context: Context
   return values.every((value) => value !== null) ? [{ amount, words, values: values as InBase[] }] : [];
 }
 
-function stateOf(texts: readonly Text[]): ValueState | null {
-  for (const { role, words } of texts) {
-    for (const meaning of role === "use" || role === "history" ? [] : words.meanings) {
-      if (meaning.field !== "mark") continue;
-      if (meaning.value === "selected") return "selected-in-test";
-      const isFirst = meaning.from === (/^(?:is|are|was)$/.test(words.tokens[0]!.key) ? 1 : 0);
-      const isUnit = words.amounts.some((amount) => amount.from < meaning.from && meaning.from < amount.to);
-      const isAlone = (isFirst || role === "value") && !isUnit;
-      if (meaning.value === "not-fitted" && isAlone) return "not-fitted";
-      if (meaning.value === "nominal" && role === "value" && words.amounts.length === 0) return "selected-in-test";
-    }
-  }
-  return null;
-}
-
 /** "12M, 5M and 250 ohms" on one resistor: the elements of a tapped one, in the order printed. */
 function elementsOf(candidates: readonly Read[], kind: Kind): ReadValues | null {
   const last = candidates.find(({ amount }) => amount.joiner === "and" || amount.joiner === "&");
@@ -113,6 +105,16 @@ function elementsOf(candidates: readonly Read[], kind: Kind): ReadValues | null 
   const values = [...all].sort((a, b) => a.amount.from - b.amount.from).flatMap(numbers);
   if (kind !== "resistor" || all.length < 2 || values.some((value) => value === null)) return null;
   return { ...NOTHING, list: values as number[], state: "stated", warnings: warningsOf(all) };
+}
+
+/** A can whose sections stand in columns of their own, all in one unit ("A mfd", "B mfd"). */
+function sectionsInColumns(texts: readonly Text[], candidates: readonly Read[], kind: Kind): ReadValues | null {
+  const cells = ofRoles(texts, "value");
+  const isOneUnit = cells.every(({ head }) => head?.factor === cells[0]!.head?.factor);
+  if (kind !== "capacitor" || cells.length < 2 || !isOneUnit) return null;
+  const reads = cells.flatMap(({ words }) => candidates.find((read) => read.words === words && single(read)) ?? []);
+  const list = reads.flatMap(numbers).filter((value) => value !== null);
+  return list.length === cells.length ? { ...NOTHING, list, state: "stated", warnings: warningsOf(reads) } : null;
 }
 
 const single = (read: Read) => read.values.length === 1;
@@ -177,21 +179,4 @@ function withAlternatives(read: ReadValues, { values, current }: Alternatives): 
   if (values.every((value) => value === read.value)) return read;
   const value = current ?? read.value;
   return { ...read, value, state: "alternatives", min: Math.min(...all), max: Math.max(...all) };
-}
-
-const LOST = /[■□?~]|,\s*[.;,]+\s*[.;,~]/;
-const LONE_UNIT = /(?:^|[\s,;:])(?:ohms?|meg|mfd?|mmfd?|uu?f)\b/i;
-
-/** A value whose figures are gone: a unit without number, or blots where the number stood. */
-function lostFigure(texts: readonly Text[], kind: Kind): ReadValues {
-  const own = ofRoles(texts, "value", "description");
-  const isLost =
-    MEASURE_OF[kind] !== undefined &&
-    own.some(({ words }) => LOST.test(words.text) || (words.amounts.length === 0 && LONE_UNIT.test(words.text)));
-  if (!isLost) return NOTHING;
-  return {
-    ...NOTHING,
-    state: "unreadable",
-    warnings: [{ code: "unreadable", text: `the figures of the value are gone: "${own[0]!.words.text}"` }],
-  };
 }

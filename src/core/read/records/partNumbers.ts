@@ -1,3 +1,6 @@
+/** A part number as a table is looked up by: without blanks, in capitals. @example plainNumber("1006750 -39a") // "1006750-39A" */
+export const plainNumber = (text: string): string => text.replace(/\s+/g, "").toUpperCase();
+
 /** A part number with the base of the last full number above put before a dash number: "-39" is "1006750-39". */
 export function fullPartNumber(text: string, base: string | null): string {
   if (/^-\d/.test(text) && base !== null) return base + text;

@@ -4,6 +4,7 @@ import type { Amount } from "./words.js";
 
 const ORDINALS = new Set(["st", "nd", "rd", "th"]);
 const NAMING = new Set(["#", "no", "nr", "type", "item", "note", "fig", "page"]);
+const LONGEST_LETTERS = 2;
 const BOUNDARIES = new Set([",", ";", ")", "("]);
 
 /**
@@ -73,5 +74,13 @@ function numberSign(tokens: readonly Token[], amount: Amount): string | null {
   if (amount.figures[0]!.unit !== null) return null;
   let before = amount.from - 1;
   if (before > 0 && tokens[before]!.text === ".") before--;
-  return before >= 0 && NAMING.has(tokens[before]!.key) ? "name" : null;
+  if (before >= 0 && NAMING.has(tokens[before]!.key)) return "name";
+  return isBehindLetters(tokens, amount.from) ? "name" : null;
+}
+
+/** "K-1", "AB-12": letters with a hyphen make a name of the number. */
+function isBehindLetters(tokens: readonly Token[], at: number): boolean {
+  const [letters, hyphen] = [tokens[at - 2], tokens[at - 1]];
+  const isName = letters?.type === "word" && letters.text.length <= LONGEST_LETTERS && /^[A-Z]+$/.test(letters.text);
+  return isName && hyphen?.text === "-" && touches(letters, hyphen) && touches(hyphen, tokens[at]);
 }

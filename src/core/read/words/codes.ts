@@ -14,37 +14,69 @@ export type DecodedCode = {
 
 type Family = {
   readonly kind: Kind;
-  readonly digits: 3 | 4;
+  /** How many figures its value may have, the last one a number of zeros. */
+  readonly digits: readonly number[];
   readonly unit: number;
   readonly construction?: Construction;
   readonly dielectric?: Dielectric;
-  readonly watts?: Readonly<Record<string, number>>;
+  readonly watts?: (size: string, characteristic: string) => number | undefined;
+  /** Whether the letter behind the value is a taper instead of a tolerance. */
+  readonly isTapered?: true;
 };
 
+type Sizes = Readonly<Record<string, number>>;
+const bySize = (sizes: Sizes) => (size: string) => sizes[size];
+
 /** Sizes of composition resistors: MIL-R-11 (JAN-R-11), from memory; those of reliability letters (RCR) are the same. */
-const COMPOSITION_WATTS = {
+const COMPOSITION_WATTS: Sizes = {
   "05": 1 / 8, "06": 1 / 8, "07": 1 / 4, "08": 1 / 4, "09": 1 / 2, "10": 1 / 4, "12": 1 / 2, "15": 1 / 4, "16": 1 / 4,
   "20": 1 / 2, "21": 1 / 2, "25": 1 / 2, "30": 1, "31": 1, "32": 1, "35": 2, "38": 2, "40": 2, "41": 2, "42": 2, "65": 4, "75": 4,
 }; // biome-ignore format: a table
-/** Sizes of film resistors: MIL-R-10509, characteristic B (70 degrees C), from memory. */
-const FILM_WATTS = { "55": 1 / 8, "60": 1 / 8, "65": 1 / 4, "70": 1 / 2, "75": 1, "80": 2 };
+/** Sizes of film resistors at 125 degrees C (characteristics C, E and on) and at 70 (B and D): MIL-R-10509, from memory. */
+const WATTS_AT_125: Sizes = { "55": 1 / 10, "60": 1 / 8, "65": 1 / 4, "70": 1 / 2, "75": 1, "80": 2 };
+const WATTS_AT_70: Sizes = { "55": 1 / 8, "60": 1 / 4, "65": 1 / 2, "70": 3 / 4, "75": 1, "80": 2 };
+const filmWatts = (size: string, characteristic: string) =>
+  (/^[BD]$/.test(characteristic) ? WATTS_AT_70 : WATTS_AT_125)[size];
+/** Sizes of insulated film resistors, MIL-R-22684, and of power resistors on a chassis, MIL-R-18546; from memory. */
+const INSULATED_FILM_WATTS: Sizes = { "05": 1 / 8, "07": 1 / 4, "20": 1 / 2, "32": 1, "42": 2 };
+const CHASSIS_WATTS: Sizes = { "60": 5, "65": 10, "70": 20, "75": 30, "77": 75, "80": 120 };
 
-/** Families by the letters they begin with: MIL-R-11, MIL-R-10509, MIL-R-22684, JAN-R-26, JAN-R-93, JAN-C-5, JAN-C-20A, MIL-C-11015, JAN-C-25, JAN-C-91, MIL-C-39003; from memory. */
+const COMPOSITION = { kind: "resistor", unit: 1, construction: "composition", digits: [3], watts: bySize(COMPOSITION_WATTS) } as const; // biome-ignore format: a table
+const FILM = { kind: "resistor", unit: 1, construction: "metal-film", digits: [4], watts: filmWatts } as const;
+const WIREWOUND = { kind: "resistor", unit: 1, construction: "wirewound" } as const;
+const CAPACITOR = { kind: "capacitor", unit: 1e-12, digits: [3] } as const;
+const CONTROL = { kind: "potentiometer", unit: 1, digits: [3], isTapered: true } as const;
+
+/**
+ * Families by the letters they begin with: MIL-R-11, MIL-R-10509, MIL-R-22684, MIL-R-18546, JAN-R-26, JAN-R-93, JAN-R-94,
+ * JAN-R-19, JAN-C-5, JAN-C-20A, MIL-C-11015, JAN-C-25, JAN-C-62, JAN-C-91, MIL-C-14157, MIL-C-3965, MIL-C-39003; from memory.
+ */
 const FAMILIES: Readonly<Record<string, Family>> = {
-  RC: { kind: "resistor", digits: 3, unit: 1, construction: "composition", watts: COMPOSITION_WATTS },
-  RCR: { kind: "resistor", digits: 3, unit: 1, construction: "composition", watts: COMPOSITION_WATTS },
-  RN: { kind: "resistor", digits: 4, unit: 1, construction: "metal-film", watts: FILM_WATTS },
-  RL: { kind: "resistor", digits: 3, unit: 1, construction: "film" },
-  RW: { kind: "resistor", digits: 3, unit: 1, construction: "wirewound" },
-  RB: { kind: "resistor", digits: 4, unit: 1, construction: "wirewound" },
-  CM: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "mica" },
-  CB: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "mica" },
-  CC: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "ceramic" },
-  CK: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "ceramic" },
-  CP: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "paper" },
-  CN: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "paper" },
-  CS: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "tantalum" },
-  CSR: { kind: "capacitor", digits: 3, unit: 1e-12, dielectric: "tantalum" },
+  RC: COMPOSITION,
+  RCR: COMPOSITION,
+  RN: FILM,
+  RNC: FILM,
+  RNR: FILM,
+  RL: { kind: "resistor", unit: 1, construction: "film", digits: [3], watts: bySize(INSULATED_FILM_WATTS) },
+  RLR: { kind: "resistor", unit: 1, construction: "film", digits: [4], watts: bySize(INSULATED_FILM_WATTS) },
+  RW: { ...WIREWOUND, digits: [3] },
+  RE: { ...WIREWOUND, digits: [4], watts: bySize(CHASSIS_WATTS) },
+  RB: { ...WIREWOUND, digits: [4, 5] },
+  RV: { ...CONTROL, construction: "composition" },
+  RA: { ...CONTROL, construction: "wirewound" },
+  CM: { ...CAPACITOR, dielectric: "mica" },
+  CB: { ...CAPACITOR, dielectric: "mica" },
+  CC: { ...CAPACITOR, dielectric: "ceramic" },
+  CK: { ...CAPACITOR, dielectric: "ceramic" },
+  CKR: { ...CAPACITOR, dielectric: "ceramic" },
+  CP: { ...CAPACITOR, dielectric: "paper" },
+  CN: { ...CAPACITOR, dielectric: "paper" },
+  CH: { ...CAPACITOR, dielectric: "paper" },
+  CQ: CAPACITOR,
+  CE: { ...CAPACITOR, unit: 1e-6, dielectric: "electrolytic" },
+  CL: { ...CAPACITOR, unit: 1e-6, dielectric: "tantalum" },
+  CS: { ...CAPACITOR, dielectric: "tantalum" },
+  CSR: { ...CAPACITOR, dielectric: "tantalum" },
 };
 
 /** Tolerance letters of IEC 60062:2016 (B, C, D in percent are for resistors). */
@@ -59,7 +91,9 @@ const LETTERS: Readonly<Record<string, number>> = {
   M: 0.2,
 };
 
-const CODE = /^([A-Z]{2,3})(\d{2})([A-Z]{0,2}\d??[A-Z]{0,2}?)(\d{3,4}|\d{1,2}R\d{0,2}|R\d{2,3})([A-Z])?$/;
+/** Family, size, characteristics, value, tolerance or taper, and a letter of reliability or of leads. */
+const CODE =
+  /^([A-Z]{2,3})(\d{1,2})([A-Z]{0,2}\d??[A-Z]{0,4}?)(\d{3,5}|\d{1,3}R\d{0,2}|R\d{2,3})(?:([A-Z])[A-Z0-9]?)?$/;
 
 /**
  * What a type designation says, or null if it is none: RC20BF474K is 470 k, 10 %, 1/2 W composition.
@@ -75,12 +109,12 @@ export function decodeCode(text: string): DecodedCode | null {
   const [, , size = "", middle = "", digits = "", letter = ""] = match;
   const value = valueOfDigits(digits, family);
   if (value === null) return null;
-  const tolerance = LETTERS[letter];
+  const tolerance = family.isTapered ? undefined : LETTERS[letter];
   return {
     kind: family.kind,
     value,
     tolerance: tolerance === undefined ? null : { minus: tolerance, plus: tolerance },
-    watts: family.watts?.[size] ?? null,
+    watts: family.watts?.(size, middle) ?? null,
     construction: family.construction ?? null,
     dielectric: family.dielectric ?? null,
     temperatureCoefficient: match[1] === "CC" && middle.length === 2 ? middle : null,
@@ -90,7 +124,7 @@ export function decodeCode(text: string): DecodedCode | null {
 /** Significant figures and a number of zeros; R stands for the point. */
 function valueOfDigits(digits: string, family: Family): number | null {
   if (digits.includes("R")) return Number(digits.replace("R", "."));
-  if (digits.length !== family.digits) return null;
+  if (!family.digits.includes(digits.length)) return null;
   const zeros = Number(digits.at(-1));
   return times(Number(digits.slice(0, -1)) * Number(`1e${zeros}`), family.unit);
 }

@@ -64,8 +64,8 @@ function mixedAt(tokens: readonly Token[], at: number): { number: number; to: nu
 
 /** Signs and words between the figures of one amount. */
 export const JOINS: ReadonlyMap<string, Join> = new Map(Object.entries({
-  to: "range", thru: "range", through: "range", bis: "range", "…": "range", "...": "range",
-  or: "or", oder: "or",
+  to: "range", thru: "range", through: "range", bis: "range", à: "range", "…": "range", "...": "range",
+  or: "or", oder: "or", ou: "or",
   "/": "list", "&": "list", "+": "list", and: "list", und: "list", plus: "list", x: "list", "×": "list",
   "-": "range", "–": "range", "—": "range",
 } satisfies Record<string, Join>)); // biome-ignore format: a table

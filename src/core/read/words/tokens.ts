@@ -115,11 +115,18 @@ function letterAsPoint(text: string, at: number, whole: number, letter: number, 
   return numeral(text.slice(at, after), at, value, false, { factor, measure: outer?.measure ?? measure });
 }
 
+/** "A500K", "B1M": a letter for the taper before the value of a control (common practice). */
+const TAPERED = /^[ABC](?=[1-9]\d{0,3}[kKM](?![A-Za-z0-9-]))/;
+const LONGEST_TAPERED = 8;
+
 /** A word with its inner dots ("W.V."), or a code of letters and digits. */
 function wordAt(text: string, at: number): Token {
   let end = lettersEnd(text, at + 1);
   if (isTimes(text, at) && isDigit(text, at - 1)) return named("word", text[at]!, "x", at);
-  if (isDigit(text, end)) return codeAt(text, at, alnumEnd(text, at));
+  if (isDigit(text, end))
+    return TAPERED.test(text.slice(at, at + LONGEST_TAPERED))
+      ? named("word", text[at]!, text[at]!.toLowerCase(), at)
+      : codeAt(text, at, alnumEnd(text, at));
   const simple = end;
   while (end - at <= 12 && text[end] === "." && isAbbreviation(text, at, end)) end = lettersEnd(text, end + 1);
   const own = text.slice(at, end);

@@ -55,6 +55,22 @@ describe("what a document says once", () => {
       { watts: 0.5, tolerance: { minus: 0.2, plus: 0.2 } },
       "in words",
     ],
+    [
+      "All 1 % 0.25 W.",
+      "R1       470",
+      "R1",
+      { watts: 0.25, tolerance: { minus: 0.01, plus: 0.01 } },
+      "watts are said of resistors",
+    ],
+    ["All 400 V unless marked.", "C1       .05 mfd", "C1", { volts: 400 }, "volts are said of capacitors"],
+    ["All orders 10 % deposit.", "R1       470", "R1", { tolerance: null }, "other words make it no rule for parts"],
+    [
+      "Values in mmf unless marked.",
+      "C1       270",
+      "C1",
+      { value: 270e-12, warnings: [] },
+      "a unit tells of what it speaks",
+    ],
     ["A 5% resistor has a gold fourth band.", "R1       47K", "R1", { tolerance: null }, "an explanation is no rule"],
   ] as const)("%s / %s", (note, line, name, filled, _why) => {
     expect(noted(note, line, name)).toMatchObject(filled);
@@ -73,6 +89,13 @@ describe("what a document says once", () => {
     expect(partOf(text, "C1")).toMatchObject({ dielectric: "mica", volts: 500 });
     expect(partOf(text, "R1")).toMatchObject({ construction: "carbon-film", tolerance: { minus: 0.01, plus: 0.01 } });
   });
+});
+
+test("a note below a heading of a kind speaks of that kind", () => {
+  const text =
+    "Symbol   Description\n\nCAPACITORS\n(All 10% unless marked.)\nC1       .1 mfd\n\nRESISTORS\nR1       47K";
+  expect(partOf(text, "C1").tolerance).toEqual({ minus: 0.1, plus: 0.1 });
+  expect(partOf(text, "R1").tolerance).toBeNull();
 });
 
 describe("what capital M means", () => {

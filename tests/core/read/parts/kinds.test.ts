@@ -11,5 +11,6 @@ test.each([
   ["R10 500K, audio", "potentiometer", "a taper by itself makes a control"],
   ["R1 5.6 ohms, wirewound, 5 watts, surge limiter", "resistor", "wire does not change with heat"],
   ["R8 Vol. cont. 500K, with switch", "potentiometer", "the short word for a control"],
+  ["R20 A500K", "potentiometer", "a letter for the taper is written to the value"],
   ["R2 50 ohms cold, surge limiter", "thermistor", "a surge limiter that is hot and cold"],
 ])("%s is a %s: %s", (line, kind) => expect(kindOf(line)).toBe(kind));

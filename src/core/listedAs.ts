@@ -8,8 +8,16 @@ const VALUED: readonly Part["kind"][] = ["resistor", "capacitor", "potentiometer
 const FROM_OLD_VALUE: readonly Rule["valueMode"][] = ["exact", "nearest", "not_below", "not_above", "compose"];
 
 /** True where neither list nor user says a value, nor a range, of a part whose rule finds the new value from the old. */
-export const isValueUnknown = ({ kind, value, span }: Part, { valueMode }: Pick<Rule, "valueMode">): boolean =>
-  VALUED.includes(kind) && FROM_OLD_VALUE.includes(valueMode) && value === null && span === null;
+export const isValueUnknown = (part: Part, rule: ValueRule): boolean =>
+  isValueWanting(part, rule) && part.span === null;
+
+/** True where such a value is known within limits only: two are printed, or a span. */
+export const isValueOpen = (part: Part, rule: ValueRule): boolean => isValueWanting(part, rule) && part.span !== null;
+
+type ValueRule = Pick<Rule, "valueMode">;
+
+const isValueWanting = ({ kind, value }: Part, { valueMode }: ValueRule): boolean =>
+  VALUED.includes(kind) && FROM_OLD_VALUE.includes(valueMode) && value === null;
 
 /** True where the value of a part was chosen when its set was tested, and nobody knows it: the old one tells it. */
 export const isValueChosen = ({ listedAs, value }: Part): boolean => listedAs === "selected in test" && value === null;

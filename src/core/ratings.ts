@@ -33,7 +33,7 @@ export type Rejected = { readonly what: string; readonly why: string };
  * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned; `gate` says which of the
  * two an offer is held to. `leastWatts`, `leastVolts` (a resistor's body limit, a capacitor's working volts) are what
  * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands. `choices`
- * are answers among which the user has to choose before there is an aim; `decides` is the limit that decided the aim, in a
+ * are answers among which the user has to choose before there is an aim; `decides` is the limit that decided the aim, or what has to be known before there is one, in a
  * few words; `room` is what there is, `spanMetres` from tag to tag; `fit` says how the usual body of the aim goes into it;
  * `figures` what was worked out on the way (`lostWatts`, `leakAmps`, `warmUpVolts`), in base units.
  */

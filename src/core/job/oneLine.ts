@@ -62,6 +62,9 @@ const DONE: Readonly<Record<Stages["decision"]["action"], string>> = {
   ask: "ask",
 };
 
+/** Where something has to be known before a new part can be named. */
+const NOTHING_YET = "nothing to aim at yet";
+
 /** A verdict that only repeats the action is left out: "reads 612 k, +30 %: bad" is "reads 612 k, +30 %". */
 const withoutVerdict = (reason: string) => reason.replace(/: (bad|good)\b/, "").replace(/; parallel .*$/, "");
 
@@ -74,9 +77,15 @@ const withoutVerdict = (reason: string) => reason.replace(/: (bad|good)\b/, "").
 export function reasonLine({ decision, ratings, also = [] }: Stages, pieces: readonly Stages[] = []): string {
   const { action } = decision;
   const isFitted = action === "replace" || action === "test" || action === "lift";
-  const whole = joined([newText(ratings), ratings.decides ? `because ${ratings.decides}` : ""], ", ");
+  const whole = joined([newText(ratings) || NOTHING_YET, ratings.decides ? `because ${ratings.decides}` : ""], ", ");
   const parts = pieces.map((piece) => newText(piece.ratings)).filter(Boolean);
-  const fitted = !isFitted ? "" : parts.length > 0 ? parts.join("; ") : newText(ratings) ? whole : "";
+  const fitted = !isFitted
+    ? ""
+    : parts.length > 0
+      ? parts.join("; ")
+      : newText(ratings) || ratings.decides
+        ? whole
+        : "";
   const separator = action === "replace" ? "; " : ": ";
   const line = joined([`${withoutVerdict(decision.leads)}, ${fitted ? DONE[action] : action}`, fitted], separator);
   return joined([line, ...also], "; ");

@@ -94,6 +94,8 @@ function tooMuch({ value, volts, watts }: Need, technologies: readonly Technolog
 
 function forVolts(need: Need, technologies: readonly Technology[]): AimFound {
   if (need.part.kind === "resistor") {
+    if (need.volts.stress === null)
+      return { ...NOTHING, because: ["the volts across it are not known, and they decide here"] };
     const { aim, rejected } = shortestString(need, technologies);
     if (!aim) return { ...NOTHING, rejected };
     const because = [`${tooMuch(need, technologies)}: ${aim.pieces.length} equal ones in series share volts and watts`];

@@ -1,5 +1,5 @@
 import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
-import { isInside, isLeftOut, isValueChosen, isValueUnknown } from "../listedAs.js";
+import { isInside, isLeftOut, isValueOpen, isValueUnknown } from "../listedAs.js";
 import type { Part, Tolerance } from "../part.js";
 import { figures } from "../quantity/figures.js";
 import { writeValue } from "../quantity/writeValue.js";
@@ -52,8 +52,12 @@ function findFor(need: Need): Found {
     return { ...NOTHING, because: ["split it into its pieces first"] };
   if (NEVER_ORDERED.includes(need.part.kind) || need.rule.action === "ask") return NOTHING;
   if (isLeftOut(need.part) || isInside(need.part)) return NOTHING;
-  if (isValueChosen(need.part)) return { ...NOTHING, choices: ["the value that the old one reads lifted"] };
   if (isValueUnknown(need.part, need.rule)) return { ...NOTHING, because: ["its value is not known"] };
+  if (isValueOpen(need.part, need.rule))
+    return {
+      ...NOTHING,
+      because: ["its value is known within limits only: take what the old one is marked, or reads lifted"],
+    };
   if (valueMode === "same" || need.rule.powerMode === "exact" || need.value.wanted === null)
     return { ...NOTHING, aim: asItWas(need), technology: need.rule.technologies[0] ?? null };
   const found = findAim(need);

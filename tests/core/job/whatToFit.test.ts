@@ -72,8 +72,15 @@ describe("what to fit for one line", () => {
       "chosen within limits: the old one is read against them",
       "R9 47-100 ohms selected in test",
       "test",
-      /old one reads/,
+      /what the old one is marked, or reads lifted/,
     ],
+    [
+      "two values printed",
+      "C7 .1 or .15 mfd 200 v",
+      "replace",
+      /nothing to aim at yet, because its value is known within limits/,
+    ],
+    ["a string whose volts decide", "R30 4.7 megohm 2W focus", "test", /because the volts across it are not known/],
     ["a value that nobody knows", "R6 carbon 1/2W", "ask", /value is not known/],
     ["an M that may mean either", "R7 2M", "ask", /what M means: 2M is 2000 ohms or 2 megohms/],
   ])("%s: nothing is aimed at that nobody knows", (_why, line, action, reason) => {

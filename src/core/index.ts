@@ -162,6 +162,7 @@ export * from "./quantity/writeValue.js";
 export * from "./rate/balancersFor.js";
 export * from "./rate/fitOf.js";
 export * from "./rate/namedAim.js";
+export { valueOfAim } from "./rate/rangeOf.js";
 export * from "./rate/ratingsFor.js";
 export * from "./rate/seriesPair.js";
 export * from "./rate/usualBody.js";

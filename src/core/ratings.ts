@@ -30,7 +30,8 @@ export type Rejected = { readonly what: string; readonly why: string };
 /**
  * The limits that a replacement has to meet, and the standard part aimed at.
  *
- * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned; `gate` says which of the
+ * `window` is what the new nominal value may be, `old` what the old part's tolerance spanned, `range` what that of the aim
+ * spans; `gate` says which of the
  * two an offer is held to. `leastWatts`, `leastVolts` (a resistor's body limit, a capacitor's working volts) are what
  * must be met. `technologies` are ids in order of preference; `safety` names the class a line place demands. `choices`
  * are answers among which the user has to choose before there is an aim; `decides` is the limit that decided the aim, or what has to be known before there is one, in a
@@ -42,6 +43,7 @@ export type Ratings = {
   readonly wanted: number | null;
   readonly window: Span | null;
   readonly old: Span | null;
+  readonly range?: Span | null;
   readonly gate: "contained" | "nominal" | "none";
   readonly leastWatts: number | null;
   readonly wantWatts: number | null;

@@ -1,5 +1,5 @@
-import { drift } from "../measure/drift.js";
-import { inPlaceTells } from "../measure/inPlaceTells.js";
+import { drift, driftText } from "../measure/drift.js";
+import { inPlaceTells, trueSpan } from "../measure/inPlaceTells.js";
 import { type Verdict, type VerdictRule, verdict } from "../measure/verdict.js";
 import type { Span } from "../part.js";
 import { figures } from "../quantity/figures.js";
@@ -52,7 +52,12 @@ export function judge(reading: Reading, from: LimitSources): Judged {
   const nominal = from.part.value?.value ?? null;
   const compares = VALUES.includes(reading.quantity) && nominal !== null;
   const off = compares && reading.value !== null ? drift({ nominal, reading: reading.value }) : null;
-  const judged = { reading, limits, drift: off !== null && Number.isFinite(off) ? off : null };
+  const judged = {
+    reading,
+    limits,
+    between: betweenOf(reading),
+    drift: off !== null && Number.isFinite(off) ? off : null,
+  };
   if (reading.value === null)
     return { ...judged, verdict: NOTHING, because: "it will not settle: discharge, and read twice, ten seconds apart" };
   const open = reading.quantity === "resistance" && reading.value === Number.POSITIVE_INFINITY;
@@ -74,14 +79,33 @@ export function judge(reading: Reading, from: LimitSources): Judged {
   return { ...judged, ...against(reading, reading.value, limits, from) };
 }
 
+const uncertaintyIn = ({ accuracy }: Reading, value: number) =>
+  Number.isFinite(value) ? Math.abs(value) * (accuracy ?? 0) : 0;
+
+function betweenOf(reading: Reading): Span | null {
+  const { value } = reading;
+  return value === null ? null : trueSpan({ ...reading, reading: value, uncertainty: uncertaintyIn(reading, value) });
+}
+
+/** How far off a part is at the least that was read in place with a meter of known accuracy; "" where the other end tells nothing. */
+function atTheLeast(reading: Reading, { part }: LimitSources): string {
+  const [between, nominal] = [betweenOf(reading), part.value?.value ?? null];
+  if (reading.quantity !== "resistance" || reading.accuracy === null || between === null || nominal === null) return "";
+  if (between.min <= nominal || !Number.isFinite(between.min)) return "";
+  return `it is ${writeValue(Number(between.min.toPrecision(3)), "resistor")} or more, ${driftText(between.min / nominal - 1)} at the least`;
+}
+
 function against(
   reading: Reading,
   value: number,
   window: Span,
   from: LimitSources,
 ): Pick<Judged, "verdict" | "because"> {
-  const uncertainty = Number.isFinite(value) ? Math.abs(value) * (reading.accuracy ?? 0) : 0;
-  if (reading.inPlace) return inPlaceTells({ quantity: reading.quantity, reading: value, uncertainty, window });
+  const uncertainty = uncertaintyIn(reading, value);
+  if (reading.inPlace) {
+    const told = inPlaceTells({ quantity: reading.quantity, reading: value, uncertainty, window });
+    return { ...told, because: [atTheLeast(reading, from), told.because].filter(Boolean).join("; ") };
+  }
   const said = verdict({ reading: value, uncertainty, window }, from.settings.guard as VerdictRule);
   if (said === "bad" && inSpan(value, window))
     return { verdict: "likely bad", because: "the meter is too coarse for its limits" };

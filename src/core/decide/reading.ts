@@ -19,11 +19,15 @@ export type Reading = {
 /** Something seen, heard or smelt on the part: a cracked body, green ends, a crackle. `bad` false is "looks and works well". */
 export type Finding = { readonly text: string; readonly bad: boolean };
 
-/** A reading against its limits: what it says, the limits, how far off nominal, and why it says no more. */
+/**
+ * A reading against its limits: what it says, the limits, between what the true value lies (null where it would not
+ * settle), how far off nominal, and why it says no more.
+ */
 export type Judged = {
   readonly reading: Reading;
   readonly verdict: Verdict;
   readonly limits: Span | null;
+  readonly between: Span | null;
   readonly drift: number | null;
   readonly because: string;
 };

@@ -1,12 +1,11 @@
 import { UNKNOWN_PLACE } from "../circuit/place.js";
-import { networkValue } from "../compose/network.js";
-import { readNetwork } from "../compose/networkText.js";
 import { decide } from "../decide/decide.js";
 import type { Decision } from "../decide/decision.js";
 import { isOurs } from "../present/ownAnswer.js";
 import { partOfRow } from "../present/partRow.js";
 import type { PartsRow } from "../present/sheets/parts.js";
 import { writeTolerance } from "../quantity/tolerance.js";
+import { valueOfAim } from "../rate/rangeOf.js";
 import { ratingsFor } from "../rate/ratingsFor.js";
 import type { Ratings } from "../ratings.js";
 import type { RulesInForce } from "../rule.js";
@@ -96,15 +95,10 @@ function newCells(ratings: Ratings | null) {
   }
   return {
     newValue: aim.text,
-    newSize: aim.pieces.length === 1 ? piece.value : sizeOf(aim.text, ratings),
+    newSize: aim.pieces.length === 1 ? piece.value : (valueOfAim(aim, ratings.kind) ?? ratings.wanted),
     newTolerance: piece.tolerance && writeTolerance(piece.tolerance),
     newWatts: piece.watts,
     newVolts: piece.volts,
     newType: technologyOf(piece.technology)?.label ?? piece.technology,
   };
-}
-
-/** What pieces that make one value up come to; a pair may lie below the value wanted where the rectifier's limit wins. */
-function sizeOf(text: string, { kind, wanted }: Ratings): number | null {
-  return wanted === null || !/\+|\|\|/.test(text) ? wanted : networkValue(readNetwork(text, kind), kind);
 }

@@ -21,6 +21,26 @@ const PROOFS: Readonly<Record<InPlaceQuantity, Proof | null>> = {
   inductance: null,
 };
 
+/**
+ * Between what the true value lies, by the meter and by where it was read: neighbours leave one side open.
+ *
+ * @returns In the reading's unit; an end that nothing tells is zero or infinite.
+ * @example trueSpan({ quantity: "resistance", reading: 301e3, uncertainty: 4515, inPlace: true }) // { min: 296_485, max: Infinity }
+ */
+export function trueSpan(read: {
+  readonly quantity: InPlaceQuantity;
+  readonly reading: number;
+  readonly uncertainty: number;
+  readonly inPlace: boolean;
+}): Span {
+  const { reading, uncertainty, inPlace } = read;
+  const [min, max] = [Math.max(reading - uncertainty, 0), reading + uncertainty];
+  if (!inPlace) return { min, max };
+  const proof = PROOFS[read.quantity];
+  const atLeast = proof?.limit === "above max" || proof?.limit === "well above min";
+  return { min: atLeast ? min : 0, max: proof === null || atLeast ? Number.POSITIVE_INFINITY : max };
+}
+
 const REASONS: Readonly<Record<InPlaceQuantity, string>> = {
   resistance: "parallel paths only lower it: a high reading convicts, a low or true one proves nothing",
   ESR: "parallel paths only lower it: a high reading convicts, a low one proves nothing",

@@ -17,7 +17,6 @@ import { alsoServing, turnedDown } from "./turnedDown.js";
 export type AimFound = {
   readonly aim: Aim | null;
   readonly technology: string | null;
-  readonly excess: number;
   readonly rejected: readonly Rejected[];
   readonly because: readonly string[];
 };
@@ -68,7 +67,6 @@ export function findAim(need: Need): AimFound {
       return {
         aim: { pieces: [single.piece], text },
         technology: technology.id,
-        excess: single.picked!.excess,
         rejected: [...turnedDown(need, technology), ...rejected],
         because: others.length > 0 ? [`${others.join(" or ")} would serve too`] : [],
       };
@@ -81,7 +79,7 @@ export function findAim(need: Need): AimFound {
   return { ...several, rejected: [...several.rejected, ...near, ...rejected] };
 }
 
-const NOTHING: AimFound = { aim: null, technology: null, excess: 0, rejected: [], because: [] };
+const NOTHING: AimFound = { aim: null, technology: null, rejected: [], because: [] };
 
 /** What no one body that is made at the value bears: the volts, else the watts that go with them. */
 function tooMuch({ value, volts, watts }: Need, technologies: readonly Technology[]): string {

@@ -1,7 +1,6 @@
 import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
 import { isInside, isLeftOut, isValueOpen, isValueUnknown } from "../listedAs.js";
 import type { Part, Tolerance } from "../part.js";
-import { figures } from "../quantity/figures.js";
 import { writeValue } from "../quantity/writeValue.js";
 import type { Aim, Ratings, Rejected } from "../ratings.js";
 import type { Settings } from "../rule.js";
@@ -14,6 +13,7 @@ import { linePart } from "./lineParts.js";
 import { fuseAim, lampAim } from "./namedAim.js";
 import { type Need, needOf } from "./need.js";
 import { NEVER_INSTEAD } from "./neverInstead.js";
+import { rangeOf, rangeSaid } from "./rangeOf.js";
 import { seleniumAim } from "./seleniumAim.js";
 import { stringAim } from "./stringAim.js";
 import { warmUpOf } from "./voltsNeeded.js";
@@ -60,8 +60,7 @@ function findFor(need: Need): Found {
     };
   if (valueMode === "same" || need.rule.powerMode === "exact" || need.value.wanted === null)
     return { ...NOTHING, aim: asItWas(need), technology: need.rule.technologies[0] ?? null };
-  const found = findAim(need);
-  return { ...NOTHING, ...found, because: [...found.because, ...excessOf(found.excess, need)] };
+  return { ...NOTHING, ...findAim(need) };
 }
 
 /** The part as it was, in the first technology of its rule; null where the rule names none. */
@@ -94,14 +93,6 @@ function atTheLine(need: Need): Found {
     rejected: [...line.rejected, ...(search?.rejected ?? [])],
     because: [...line.because, ...(search?.because ?? [])],
   };
-}
-
-function excessOf(excess: number, { value, part }: Need): readonly string[] {
-  if (excess <= 0 || value.old === null) return [];
-  const { min, max } = value.old;
-  const span =
-    min > 0 ? `${writeValue(min, part.kind)} to ${writeValue(max, part.kind)}` : `up to ${writeValue(max, part.kind)}`;
-  return [`its range leaves the old one (${span}) by ${figures(Number((excess * 100).toPrecision(2)))} %`];
 }
 
 /** Where a piece of a printed network lies: what the list says, else that it has to be traced. */
@@ -142,6 +133,7 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
   const need = needOf(part, rule, place, settings, options.stock ?? null);
   const found = findFor(need);
   const { value, watts, volts } = need;
+  const range = rangeOf(found.aim, part.kind);
   const single = found.aim?.pieces.length === 1 ? found.aim.pieces[0] : undefined;
   const room = options.room ?? null;
   const isShell = part.kind === "capacitor" && settings.hide_new_parts === "restuff";
@@ -151,6 +143,7 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
     wanted: value.wanted,
     window: value.window,
     old: value.old,
+    range,
     gate: rule.gate ?? "none",
     leastWatts: watts.least,
     wantWatts: single?.watts ?? watts.want,
@@ -171,7 +164,14 @@ export function ratingsFor(part: Part, rule: RuleFor, settings: Settings, option
       ...(NEVER_INSTEAD[rule.roleRow.id] ?? []),
       ...found.rejected,
     ],
-    because: [...value.because, ...watts.because, ...volts.because, ...found.because, ...pinsOf(part, rule)],
+    because: [
+      ...value.because,
+      ...watts.because,
+      ...volts.because,
+      ...found.because,
+      ...(range && value.old && value.wanted !== null ? [rangeSaid(range, value.old, part.kind)] : []),
+      ...pinsOf(part, rule),
+    ],
     decides: decidingLimit(need, found.aim, found.because),
     choices: found.choices,
     figures: {

@@ -1,7 +1,6 @@
 import {
   attempt,
   decide,
-  networkValue,
   oneLine,
   type Piece,
   POLICIES,
@@ -10,24 +9,17 @@ import {
   type Rejected,
   type RulesInForce,
   ratingsFor,
-  readNetwork,
   ruleFor,
   type Stages,
+  valueOfAim,
 } from "../../core/index.js";
 import type { Answer } from "./answer.js";
 import type { Case } from "./case.js";
 import { type Laid, layOut } from "./layOut.js";
 import { orderOf } from "./orderCase.js";
+import { rangesOf, readingOut, VERDICTS } from "./spansOut.js";
 
 type Decided = Stages & { readonly laid: Laid };
-
-const VERDICTS: Readonly<Record<string, string>> = {
-  good: "IN",
-  "likely good": "IN?",
-  "likely bad": "OUT?",
-  bad: "OUT",
-  "says nothing in place": "says nothing",
-};
 
 /** From most to least to be done: what the whole comes to when its sections differ. */
 const MOST_FIRST = ["replace", "ask", "lift", "test", "check", "keep"] as const;
@@ -90,7 +82,9 @@ function decidedCase(one: Case, defaults: RulesInForce): Answer {
     line: oneLine({ ...top, decision: { ...top.decision, action } }, whole ? decided : []),
     verdict: top.decision.verdict === null ? null : VERDICTS[top.decision.verdict],
     drift: top.decision.drift,
+    readings: top.decision.judged.map(readingOut),
     ...fitted(decided),
+    ...(decided.length === 1 ? rangesOf(first.ratings) : {}),
     ...orderOf(one),
     technology: unique(
       decided.flatMap(({ ratings }) => [
@@ -151,10 +145,9 @@ function fitted(decided: readonly Decided[]): Answer {
   };
 }
 
-/** What a made-up value comes to, read back from its text. */
+/** What a made-up value comes to. */
 function totalOf({ aim, kind }: Ratings): Answer {
-  if (!aim || !/\+|\|\|/.test(aim.text)) return {};
-  return { total: networkValue(readNetwork(aim.text, kind), kind) };
+  return aim && /\+|\|\|/.test(aim.text) ? { total: valueOfAim(aim, kind) } : {};
 }
 
 const oldTolerance = ({ laid }: Decided) => laid.part.tolerance?.value ?? null;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { IN_PLACE_QUANTITIES, type InPlaceQuantity, inPlaceTells, verdict } from "../../../src/core/index.js";
+import { IN_PLACE_QUANTITIES, type InPlaceQuantity, inPlaceTells, trueSpan, verdict } from "../../../src/core/index.js";
 
 const window = { min: 80, max: 120 };
 const NOTHING = "says nothing in place";
@@ -47,5 +47,24 @@ describe("a reading taken in place (common practice)", () => {
 
   test.each(IN_PLACE_QUANTITIES)("%s has its reason in words", (quantity) => {
     expect(inPlaceTells({ quantity, reading: 100, uncertainty: 1, window }).because).not.toBe("");
+  });
+});
+
+describe("between what the true value lies", () => {
+  const read = { reading: 100, uncertainty: 2 };
+  // Neighbours only lower resistance, insulation and ESR, and only raise capacitance and leakage (common practice).
+  test.each<[InPlaceQuantity, number, number]>([
+    ["resistance", 98, Number.POSITIVE_INFINITY],
+    ["insulation", 98, Number.POSITIVE_INFINITY],
+    ["ESR", 98, Number.POSITIVE_INFINITY],
+    ["capacitance", 0, 102],
+    ["leakage", 0, 102],
+    ["inductance", 0, Number.POSITIVE_INFINITY],
+  ])("%s read in place: %d to %d", (quantity, min, max) => {
+    expect(trueSpan({ quantity, ...read, inPlace: true })).toEqual({ min, max });
+  });
+
+  test("lifted, the meter alone bounds it", () => {
+    expect(trueSpan({ quantity: "resistance", ...read, inPlace: false })).toEqual({ min: 98, max: 102 });
   });
 });

@@ -82,7 +82,7 @@ const newProject = ({ short, set, card = {} }: ListTarget) => ({
   ...emptyRow(PROJECTS_SHEET),
   short,
   name: set,
-  howFar: "replace the known bad",
+  howFar: "trade" as const,
   state: "open" as const,
   era: card.era ?? null,
   liveChassis: card.liveChassis ?? null,

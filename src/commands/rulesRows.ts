@@ -10,7 +10,7 @@ import {
 import { type Book, valuesOf } from "./book.js";
 import type { RuleEdit } from "./rulesChange.js";
 import { nothingToDo, type Step } from "./step.js";
-import { addRows, type RowCells, writtenRow } from "./writeSheet.js";
+import { addRows, cellIn, type RowCells, writtenRow } from "./writeSheet.js";
 
 type Rules = typeof RULES_SHEET;
 
@@ -23,7 +23,7 @@ export function restoreEdit(row: RulesRow): RuleEdit | null {
     (key) => String(cells[key] ?? "") !== String(row[key] ?? ""),
   );
   if (changed.length === 0) return null;
-  const written = Object.fromEntries(changed.map((key) => [key, cells[key] ?? ""]));
+  const written = Object.fromEntries(changed.map((key) => [key, cellIn(RULES_SHEET, key, cells)]));
   return { sheet: "rules", scope: row.scope, id: row.id, cells: written as RowCells<Rules> };
 }
 

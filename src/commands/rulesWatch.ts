@@ -1,9 +1,21 @@
-import { RULES_SHEET, type RulesRow, SETTINGS_SHEET, type SettingsRow } from "../core/index.js";
+import {
+  keysOf,
+  type RowOf,
+  RULES_SHEET,
+  type RulesRow,
+  SETTING_WORDS,
+  SETTINGS_SHEET,
+  type SettingsRow,
+  type Sheet,
+  wordFor,
+} from "../core/index.js";
+import type { Change, Written } from "../hosts/host.js";
 import type { Book } from "./book.js";
 import type { Effect } from "./effects.js";
+import type { View } from "./openSheet.js";
 import { effectsBetween, type RuleBook, ruleBookOf } from "./rulesChange.js";
 import type { Step } from "./step.js";
-import { patchRows, type RowCells } from "./writeSheet.js";
+import { cellIn, patchRows, type RowCells } from "./writeSheet.js";
 
 /** What was changed in Rules and Settings, in words, which parts it changes, and the way back. */
 export type RulesChanged = {
@@ -12,34 +24,35 @@ export type RulesChanged = {
   readonly back: Step;
 };
 
-type Cells = Readonly<Record<string, unknown>>;
-type Changed = {
-  readonly name: string;
-  readonly head: string;
-  readonly key: string;
+type Changed<S extends Sheet> = {
   readonly id: string;
-  readonly was: unknown;
-  readonly will: unknown;
+  readonly key: keyof S["columns"] & string;
+  readonly was: Written;
+  readonly said: string;
 };
 
 const idOfRule = ({ scope, id }: RulesRow) => `${scope} ${id}`;
 const idOfSetting = ({ key }: SettingsRow) => key ?? "";
-const said = (value: unknown) => (value === null || value === undefined || value === "" ? "nothing" : String(value));
+const nameOfRule = (row: RulesRow) => row.label ?? idOfRule(row);
+const nameOfSetting = ({ key }: SettingsRow) => wordFor(SETTING_WORDS, key ?? "");
+const inWords = (cell: Written) => (cell === "" || cell === null ? "nothing" : String(cell));
 
 /** The cells that differ, rows matched by their ids: sorting and inserting change nothing. */
-function cellsChanged<R extends Cells>(
-  before: readonly R[],
-  after: readonly R[],
-  idOf: (row: R) => string,
-  columns: Readonly<Record<string, { readonly head: string }>>,
-): readonly Changed[] {
+function cellsChanged<S extends Sheet>(
+  sheet: S,
+  [before, after]: readonly [readonly RowOf<S>[], readonly RowOf<S>[]],
+  idOf: (row: RowOf<S>) => string,
+  nameOf: (row: RowOf<S>) => string,
+): readonly Changed<S>[] {
   const old = new Map(before.map((row) => [idOf(row), row]));
   return after.flatMap((row) => {
-    const was = old.get(idOf(row));
-    if (!was) return [];
-    const keys = Object.keys(columns).filter((key) => said(was[key]) !== said(row[key]));
-    const name = String(row.label ?? row.key ?? idOf(row));
-    return keys.map((key) => ({ name, head: columns[key]!.head, key, id: idOf(row), was: was[key], will: row[key] }));
+    const before = old.get(idOf(row));
+    if (!before) return [];
+    return keysOf(sheet).flatMap((key) => {
+      const [was, will] = [cellIn(sheet, key, before), cellIn(sheet, key, row)];
+      const said = `${nameOf(row)}, ${sheet.columns[key]!.head}: ${inWords(was)} becomes ${inWords(will)}`;
+      return was === will ? [] : [{ id: idOf(row), key, was, said }];
+    });
   });
 }
 
@@ -57,12 +70,10 @@ const onlyIn = (these: readonly RulesRow[], those: readonly RulesRow[]): readonl
 export function rulesChangedSince(book: Book, before: RuleBook): RulesChanged | null {
   const after = ruleBookOf(book);
   if (before.rules.length === 0 || after.rules.length === 0) return null;
-  const rules = cellsChanged(before.rules, after.rules, idOfRule, RULES_SHEET.columns);
-  const settings = cellsChanged(before.settings, after.settings, idOfSetting, SETTINGS_SHEET.columns);
+  const rules = cellsChanged(RULES_SHEET, [before.rules, after.rules], idOfRule, nameOfRule);
+  const settings = cellsChanged(SETTINGS_SHEET, [before.settings, after.settings], idOfSetting, nameOfSetting);
   const what = [
-    ...[...rules, ...settings].map(
-      ({ name, head, was, will }) => `${name}, ${head}: ${said(was)} becomes ${said(will)}`,
-    ),
+    ...[...rules, ...settings].map(({ said }) => said),
     ...onlyIn(after.rules, before.rules).map((name) => `${name} is new`),
     ...onlyIn(before.rules, after.rules).map((name) => `${name} is gone`),
   ];
@@ -70,25 +81,30 @@ export function rulesChangedSince(book: Book, before: RuleBook): RulesChanged | 
   return { what, effects: effectsBetween(book, before, after), back: backStep(book, rules, settings) };
 }
 
+/** Cells as they were, for the rows of a sheet that they belong to. */
+function patchesBack<S extends Sheet>(
+  view: View<S> | null,
+  changed: readonly Changed<S>[],
+  idOf: (row: RowOf<S>) => string,
+): readonly Change[] {
+  if (!view) return [];
+  const patches = view.rows.flatMap(({ at, values }) =>
+    changed
+      .filter(({ id }) => id === idOf(values))
+      .map(({ key, was }) => ({ at, cells: { [key]: was } as RowCells<S> })),
+  );
+  return patchRows(view, patches);
+}
+
 /** Writes changed cells back as they were. */
-function backStep(book: Book, rules: readonly Changed[], settings: readonly Changed[]): Step {
-  const cellsOf = ({ key, was }: Changed) => ({ [key]: was === true ? "yes" : (was ?? "") });
-  const rulePatches = (book.rules?.rows ?? []).flatMap(({ at, values }) =>
-    rules
-      .filter(({ id }) => id === idOfRule(values))
-      .map((each) => ({ at, cells: cellsOf(each) as RowCells<typeof RULES_SHEET> })),
-  );
-  const settingPatches = (book.settings?.rows ?? []).flatMap(({ at, values }) =>
-    settings
-      .filter(({ id }) => id === idOfSetting(values))
-      .map((each) => ({ at, cells: cellsOf(each) as RowCells<typeof SETTINGS_SHEET> })),
-  );
+function backStep(
+  book: Book,
+  rules: readonly Changed<typeof RULES_SHEET>[],
+  settings: readonly Changed<typeof SETTINGS_SHEET>[],
+): Step {
   return {
     name: "Take the change of the rules back",
-    changes: [
-      ...(book.rules ? patchRows(book.rules, rulePatches) : []),
-      ...(book.settings ? patchRows(book.settings, settingPatches) : []),
-    ],
+    changes: [...patchesBack(book.rules, rules, idOfRule), ...patchesBack(book.settings, settings, idOfSetting)],
     overwrites: [],
     notes: [],
   };

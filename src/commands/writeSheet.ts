@@ -11,6 +11,11 @@ export function writtenRow<S extends Sheet>(sheet: S, row: RowOf<S>): RowCells<S
   return Object.fromEntries(cells.filter(([, cell]) => cell !== null && cell !== "")) as RowCells<S>;
 }
 
+/** One value of a row as the cell that is to be written, empty where there is none. */
+export function cellIn<S extends Sheet>(sheet: S, key: keyof S["columns"] & string, row: RowOf<S>): Written {
+  return writeCell(sheet.columns[key]!, row[key]) ?? "";
+}
+
 /** A structured sheet that is not there yet: the sheet, its look, its heads, and rows from the second on. */
 export function newSheet<S extends Sheet>(sheet: S, rows: readonly RowCells<S>[]): readonly Change[] {
   const columns = Object.entries(sheet.columns);

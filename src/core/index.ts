@@ -197,6 +197,7 @@ export * from "./rules/electrolyticTables.js";
 export * from "./rules/inCircuitTruth.js";
 export * from "./rules/ladders.js";
 export * from "./rules/ruleFor.js";
+export { nameSaid, POLICY_WORDS, type Words, wordFor } from "./rules/ruleWords.js";
 export * from "./rules/setCautions.js";
 export * from "./rules/settings.js";
 export * from "./rules/stockValues.js";

@@ -33,7 +33,7 @@ function ofStages(
  * @param volts Volts across it, where known.
  * @param rules The text that RULES_IN_FORCE gives; the default rules when left out.
  * @returns Action, value, tolerance, watts, volts, type of the new part, and the reason.
- * @example LUG.WHAT_TO_FIT("C5 .05 mf 400V paper", "", "avc") -> {"replace", "0.047 µF", "±10 %", "", 630, "Polyester film", "wax paper leaks after these years, whatever it reads in farads, replace; 0.047 µF ±10 % polyester film, 630 V, because 400 V is sold as 630 V, 0.05 µF is sold as 0.047 µF; taken for wax paper tubular, likely; by the default rules, policy trade"}
+ * @example LUG.WHAT_TO_FIT("C5 .05 mf 400V paper", "", "avc") -> {"replace", "0.047 µF", "±10 %", "", 630, "Polyester film", "wax paper leaks after these years, whatever it reads in farads, replace; 0.047 µF ±10 % polyester film, 630 V, because 400 V is sold as 630 V, 0.05 µF is sold as 0.047 µF; taken for wax paper tubular, likely; by the default rules, replace the known bad"}
  */
 export function whatToFit(
   part: unknown[][],
@@ -78,13 +78,13 @@ export function why(
  * @param part The part's line of a list.
  * @param year The year the equipment was made, where known.
  * @returns The type, sure, likely or a guess, and what told it.
- * @example LUG.PART_TYPE("C5 .05 mf 400V", 1948) -> {"paper_wax", "likely", "the list does not say what it is made of: 0.001 to 1 µF is paper up to about 1960"}
+ * @example LUG.PART_TYPE("C5 .05 mf 400V", 1948) -> {"Wax paper tubular", "likely", "the list does not say what it is made of: 0.001 to 1 µF is paper up to about 1960"}
  */
 export function partType(part: unknown[][], year?: unknown[][]): unknown[][] {
   return spill([text(part), anything<null>(year, null)], (line, year) =>
     core.partsListed(line, null).map((each) => {
       const { id, sure, why } = core.classOf(each, typeof year === "number" ? year : null);
-      return [id, sure, why];
+      return [core.labelOf(core.defaultRules(), "class", id), sure, why];
     }),
   );
 }
@@ -93,11 +93,11 @@ export function partType(part: unknown[][], year?: unknown[][]): unknown[][] {
  * The rule that holds for a type in a use (ratios and volts in its columns), column by column, and which row decided each.
  * @customfunction RULE_FOR
  * @helpurl reference.html#RULE_FOR
- * @param type A type such as paper_wax.
- * @param usedAs A use such as coupling_grid; no special duty when left out.
+ * @param type A type such as Wax paper tubular, or its short name paper_wax.
+ * @param usedAs A use such as Plate to next grid, or its short name coupling_grid; no special duty when left out.
  * @param rules The text that RULES_IN_FORCE gives; the default rules when left out.
  * @returns Rows of column, what it says, and the row that decided it.
- * @example LUG.RULE_FOR({"paper_wax"; "fuse"}, "line_to_chassis") -> {"action", "replace", "use line_to_chassis"; "action", "test", "type fuse"}
+ * @example LUG.RULE_FOR({"paper_wax"; "fuse"}, "line_to_chassis") -> {"action", "replace", "use One side of line to chassis or ground"; "action", "test", "type Fuse"}
  */
 export function ruleFor(type: unknown[][], usedAs?: unknown[][], rules?: unknown[][]): unknown[][] {
   return spill([text(type), word(usedAs), inForce(rules)], (type, usedAs, inForce) =>

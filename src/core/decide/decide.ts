@@ -6,6 +6,7 @@ import type { Part } from "../part.js";
 import type { Action, Settings } from "../rule.js";
 import { BLOCKING_PROOF, CLASS_TESTS, PROOFS, type Proof } from "../rules/classTests.js";
 import type { RuleFor } from "../rules/ruleFor.js";
+import { POLICY_WORDS } from "../rules/ruleWords.js";
 import { askForValue, type ByList, settledByList } from "./byList.js";
 import { cautionsOf, type SetFacts } from "./cautionsOf.js";
 import type { Decision } from "./decision.js";
@@ -93,7 +94,9 @@ function settle(part: Part, rule: RuleFor, judged: readonly Judged[], findings: 
 function sightReason(rule: RuleFor, judged: readonly Judged[]): string {
   const passes = judged.find(({ verdict }) => GOOD.includes(verdict));
   if (rule.decidedBy.action?.startsWith("use ")) return rule.roleRow.because;
-  return passes ? `${saying({ ...passes, because: "" })}, but policy ${rule.policy} replaces on sight` : rule.because;
+  return passes
+    ? `${saying({ ...passes, because: "" })}, but "${POLICY_WORDS[rule.policy]}" spares none of its type`
+    : rule.because;
 }
 
 /**
@@ -157,7 +160,7 @@ function saying({ reading, verdict, drift, because }: Judged): string {
 
 function onSight({ policy, decidedBy }: RuleFor, judged: readonly Judged[]): string {
   const passes = judged.some(({ verdict }) => GOOD.includes(verdict));
-  const ruled = decidedBy.action?.startsWith("use ") ? `as its use demands` : `under policy ${policy}`;
+  const ruled = decidedBy.action?.startsWith("use ") ? "as its use demands" : `as "${POLICY_WORDS[policy]}" has it`;
   return passes ? `replaced ${ruled} although it passes` : `replaced ${ruled}`;
 }
 

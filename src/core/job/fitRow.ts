@@ -1,4 +1,5 @@
 import { writeTolerance } from "../quantity/tolerance.js";
+import { POLICY_WORDS } from "../rules/ruleWords.js";
 import { technologyOf } from "../rules/technologies.js";
 import type { Cell } from "../table.js";
 import { reasonLine } from "./oneLine.js";
@@ -25,7 +26,7 @@ export function fitRow(stages: Stages, byDefault: boolean): Cell[] {
     [
       reasonLine(stages),
       ...unsureOf(stages),
-      `by ${byDefault ? "the default" : "your"} rules, policy ${rule.policy}`,
+      `by ${byDefault ? "the default" : "your"} rules, ${POLICY_WORDS[rule.policy]}`,
     ].join("; "),
   ];
 }

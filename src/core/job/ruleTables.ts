@@ -1,26 +1,18 @@
 import { cautionsOf } from "../decide/cautionsOf.js";
-import { idOfLabel } from "../present/typeNames.js";
+import { type Columns, writeCell } from "../present/sheet.js";
+import { RULES_SHEET } from "../present/sheets/rulebook.js";
+import { fromInWords, idOfLabel } from "../present/typeNames.js";
 import { PartsError } from "../problem.js";
 import { writeTolerance } from "../quantity/tolerance.js";
 import type { RulesInForce } from "../rule.js";
 import { CAUTIONS } from "../rules/cautions.js";
-import { classRuleFor, ROLE_COLUMNS, type RuleFor, ruleFor } from "../rules/ruleFor.js";
+import { classRuleFor, ROLE_COLUMNS, type RuleFor, rowName, ruleFor } from "../rules/ruleFor.js";
+import { POLICY_WORDS, TECHNOLOGY_WORDS, wordFor } from "../rules/ruleWords.js";
 import type { Cell } from "../table.js";
 import { typeNamed } from "./whatToFit.js";
 
-const COLUMN_WORDS: Readonly<Record<(typeof ROLE_COLUMNS)[number], string>> = {
-  powerMode: "watts by",
-  ladder: "ratings",
-  valueMode: "value by",
-  low: "lowest",
-  high: "highest",
-  gate: "limits",
-  series: "series",
-  driftLimit: "drift limit",
-  leastVolts: "least volts",
-  wantVolts: "volts aimed at",
-  keepBecomesTest: "keep becomes test",
-};
+/** How the sheet Rules words each column. */
+const COLUMNS: Columns = RULES_SHEET.columns;
 
 /** The rule for a type and a use, each by id or label. */
 function found(type: string, usedAs: string | null, inForce: RulesInForce): RuleFor {
@@ -33,21 +25,23 @@ function found(type: string, usedAs: string | null, inForce: RulesInForce): Rule
  * The rule that holds, as rows of column, what it says, and the row that decided it.
  *
  * @throws PartsError "unknown-name" for a type or use that no rule has.
- * @example ruleTable("paper_wax", "line_to_chassis", DEFAULTS_IN_FORCE)[0] // ["action", "replace", "use line_to_chassis"]
+ * @example ruleTable("paper_wax", "line_to_chassis", DEFAULTS_IN_FORCE)[0] // ["action", "replace", "use One side of line to chassis or ground"]
  */
 export function ruleTable(type: string, usedAs: string | null, inForce: RulesInForce): readonly (readonly Cell[])[] {
   const rule = found(type, usedAs, inForce);
-  const by = (column: string) => rule.decidedBy[column] ?? "";
-  const columns = ROLE_COLUMNS.flatMap((column): Cell[][] =>
-    rule[column] === null ? [] : [[COLUMN_WORDS[column], rule[column] as Cell, by(column)]],
-  );
+  const rows = [rule.classRow, rule.roleRow];
+  const by = (column: string) => fromInWords(rows, rule.decidedBy[column] ?? "");
+  const columns = ROLE_COLUMNS.flatMap((key): Cell[][] => {
+    const column = COLUMNS[key]!;
+    return rule[key] === null ? [] : [[column.head, writeCell(column, rule[key]), by(key)]];
+  });
   return [
     ["action", rule.action, by("action")],
-    ["how far to go", rule.policy, "settings"],
-    ["types of new part", rule.technologies.join(", "), by("technologies")],
+    ["how far to go", POLICY_WORDS[rule.policy], "settings"],
+    ["types of new part", rule.technologies.map((id) => wordFor(TECHNOLOGY_WORDS, id)).join(", "), by("technologies")],
     ...columns,
-    ["because", [rule.classRow.because, rule.roleRow.because].join("; "), "both rows"],
-    ["source", rule.classRow.source, `type ${rule.classRow.id}`],
+    ["because", rows.map(({ because }) => because).join("; "), "both rows"],
+    ["source", rule.classRow.source, fromInWords(rows, rowName(rule.classRow))],
   ];
 }
 

@@ -1,3 +1,4 @@
+import { nameSaid, type Words, wordFor } from "../rules/ruleWords.js";
 import type { Cell } from "../table.js";
 
 /** Three quiet tints of a head: printed in the list, the user's, worked out. */
@@ -7,7 +8,8 @@ export type Tint = "printed" | "yours" | "worked";
  * One column of a sheet, described once: how a value goes into its cell, how it is read back, and how it looks.
  *
  * `width` in pixels; `format` is a number format (`@` is text); `live` columns hold formulas until the set is closed; a
- * group of `folded` columns stands closed at first, all but its first column.
+ * group of `folded` columns stands closed at first, all but its first column. `words` are all that a cell may hold, where it
+ * holds one of a few; `wants` says what a cell has to hold, for one that can't be read.
  */
 export type Column<T> = {
   readonly head: string;
@@ -17,6 +19,8 @@ export type Column<T> = {
   readonly group: string | null;
   readonly folded: boolean;
   readonly live: boolean;
+  readonly words: readonly string[] | null;
+  readonly wants: string;
   readonly write: (value: T) => Cell;
   readonly read: (cell: Cell) => T | null;
 };
@@ -24,7 +28,9 @@ export type Column<T> = {
 /** What may be said about a column beside its kind and head. */
 export type Look = Partial<Pick<Column<unknown>, "width" | "tint" | "group" | "folded" | "live">>;
 
-const PLAIN = { width: 90, tint: null, group: null, folded: false, live: false } as const;
+const PLAIN = { width: 90, tint: null, group: null, folded: false, live: false, words: null, wants: "" } as const;
+
+const oneOf = (words: readonly string[]) => `Write one of: ${words.join("; ")}.`;
 
 const isEmpty = (cell: Cell) => cell === null || cell === "";
 
@@ -46,7 +52,8 @@ export function text(head: string, look: Look = {}): Column<string> {
  * @example number("watts", '0.0##" W"')
  */
 export function number(head: string, format: string | null, look: Look = {}): Column<number> {
-  return { ...PLAIN, width: 70, ...look, head, format, write: (value) => value, read: readNumber };
+  const wants = "Write a number.";
+  return { ...PLAIN, width: 70, ...look, head, format, wants, write: (value) => value, read: readNumber };
 }
 
 /** A column that says "yes" or nothing. */
@@ -66,8 +73,65 @@ export function yes(head: string, look: Look = {}): Column<boolean> {
 export function word<const W extends string>(head: string, words: readonly W[], look: Look = {}): Column<W> {
   return {
     ...text(head, look),
+    words,
+    wants: oneOf(words),
     write: (value) => value,
     read: (cell) => words.find((each) => each === String(cell ?? "").trim()) ?? null,
+  };
+}
+
+/** A column that holds one of a few names as the words of the screen; the names themselves are read as well. */
+export function named<Name extends string>(head: string, words: Words<Name>, look: Look = {}): Column<Name> {
+  const all = Object.values<string>(words);
+  return {
+    ...text(head, look),
+    words: all,
+    wants: oneOf(all),
+    write: (name) => words[name],
+    read: (cell) => nameSaid(words, String(cell ?? "")),
+  };
+}
+
+/** A column that holds a figure, or one of a few names as the words of the screen; it is read as text: "630", "warmup_peak". */
+export function figureOrNamed(head: string, words: Words, look: Look = {}): Column<string> {
+  return {
+    ...text(head, look),
+    wants: `Write a number, or one of: ${Object.values(words).join("; ")}.`,
+    write: (name) => wordFor(words, name),
+    read: (cell) => {
+      if (isEmpty(cell)) return null;
+      const figure = Number(cell);
+      return Number.isNaN(figure) ? nameSaid(words, String(cell)) : String(figure);
+    },
+  };
+}
+
+/** How several names stand in one cell: what is written between them, and what may be, the first that gives known names. */
+export type Between = { readonly write: string; readonly read: readonly RegExp[] };
+
+/**
+ * A column of several names as the words of the screen; it is read as the names with the same between them, or as nothing
+ * where one of the words means none.
+ */
+export function severalNamed(head: string, words: Words, between: Between, look: Look = {}): Column<string> {
+  const some = Object.values(words).slice(0, 2);
+  return {
+    ...text(head, look),
+    wants: `Write one or several with "${between.write.trim()}" between, such as ${some.join(between.write)}.`,
+    write: (names) =>
+      names
+        .split(between.write)
+        .map((name) => wordFor(words, name))
+        .join(between.write),
+    read: (cell) => {
+      const split = between.read.map((each) =>
+        String(cell ?? "")
+          .split(each)
+          .filter(Boolean),
+      );
+      const read = split.map((texts) => texts.map((text) => nameSaid(words, text)));
+      return read.find((names) => names.length > 0 && !names.includes(null))?.join(between.write) ?? null;
+    },
   };
 }
 

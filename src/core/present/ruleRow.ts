@@ -1,10 +1,10 @@
 import type { Rule, RulesInForce, Settings } from "../rule.js";
-import { SETTINGS, type SettingRow } from "../rules/settings.js";
+import { wordFor } from "../rules/ruleWords.js";
+import { readSetting, SETTINGS, type SettingRow } from "../rules/settings.js";
+import type { Between } from "./column.js";
 import { emptyRow } from "./sheet.js";
-import { HOW_FAR, type ProjectsRow } from "./sheets/papers.js";
-import { RULES_SHEET, type RulesRow, type SettingsRow } from "./sheets/rulebook.js";
-
-const LIST = " > ";
+import type { ProjectsRow } from "./sheets/papers.js";
+import { IN_ORDER, RULES_SHEET, type RulesRow, type SettingsRow, TOGETHER } from "./sheets/rulebook.js";
 
 /** A rule as a row of Rules. */
 export function rowOfRule(rule: Rule): RulesRow {
@@ -13,8 +13,8 @@ export function rowOfRule(rule: Rule): RulesRow {
     ...emptyRow(RULES_SHEET),
     ...plain,
     ...action,
-    technologies: technologies.join(LIST) || null,
-    cautions: cautions.join(" ") || null,
+    technologies: technologies.join(IN_ORDER.write) || null,
+    cautions: cautions.join(TOGETHER.write) || null,
     driftLimit: textOf(driftLimit),
     leastVolts: textOf(leastVolts),
     wantVolts: textOf(wantVolts),
@@ -29,7 +29,7 @@ const figureOrName = (text: string | null) => {
   return text === null || Number.isNaN(figure) ? text : figure;
 };
 
-const words = (text: string | null, between: RegExp) => (text ?? "").split(between).filter(Boolean);
+const namesIn = (text: string | null, between: Between) => (text ?? "").split(between.write).filter(Boolean);
 
 /** The rule that a row of Rules states; null where the row is switched off or names neither a type nor a use. */
 export function ruleOfRow(row: RulesRow): Rule | null {
@@ -41,8 +41,8 @@ export function ruleOfRow(row: RulesRow): Rule | null {
     id,
     label: row.label ?? id,
     action: { trade, conservator, overhaul },
-    technologies: words(technologies, /\s*>\s*/),
-    cautions: words(cautions, /[\s,;]+/),
+    technologies: namesIn(technologies, IN_ORDER),
+    cautions: namesIn(cautions, TOGETHER),
     driftLimit: row.driftLimit === "marked" ? "marked" : Number(row.driftLimit ?? Number.NaN) || null,
     leastVolts: figureOrName(row.leastVolts),
     wantVolts: figureOrName(row.wantVolts),
@@ -51,19 +51,20 @@ export function ruleOfRow(row: RulesRow): Rule | null {
   };
 }
 
-/** A setting as a row of Settings. */
-export const rowOfSetting = ({ key, value, unit, meaning }: SettingRow): SettingsRow => ({
+/** A setting as a row of Settings, a choice in the words of the screen. */
+export const rowOfSetting = ({ key, value, unit, meaning, choices }: SettingRow): SettingsRow => ({
   key,
-  setting: String(value),
+  setting: choices ? wordFor(choices, String(value)) : String(value),
   unit,
   meaning,
 });
 
-/** The settings that rows of Settings state; what no row states keeps its default. */
+/** The settings that rows of Settings state; what no row states, or states unreadably, keeps its default. */
 export function settingsOfRows(rows: readonly SettingsRow[], defaults: Settings): Settings {
-  const stated = rows.flatMap(({ key, setting }) =>
-    key === null || setting === null ? [] : [[key, figureOrName(setting) as number | string] as const],
-  );
+  const stated = rows.flatMap(({ key, setting }) => {
+    const value = key === null || setting === null ? null : readSetting(key, setting);
+    return value === null ? [] : [[key, value] as const];
+  });
   return { ...defaults, ...Object.fromEntries(stated) };
 }
 
@@ -72,9 +73,8 @@ export const defaultSettingRows = (): readonly SettingsRow[] => SETTINGS.map(row
 
 /** What a set's own row in Projects changes in the settings: how far to go, its line. */
 export function settingsOfProject(row: ProjectsRow): Settings {
-  const policy = row.howFar === null ? null : (HOW_FAR[row.howFar as keyof typeof HOW_FAR] ?? row.howFar);
   const own = {
-    policy,
+    policy: row.howFar,
     line_design_V: row.voltsLabel,
     line_now_V: row.voltsNow,
     line_hz: row.hertz,

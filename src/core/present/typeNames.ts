@@ -27,3 +27,16 @@ function namesIn(rules: readonly Rule[]): ReadonlyMap<string, string> {
   }
   return names;
 }
+
+const ROW_NAME = /^(type|use) (\w+)/;
+
+/**
+ * Where a fact or an answer is from, with a rule's row by its label instead of its id.
+ *
+ * @example fromInWords(rules, "type paper_wax") // "type Wax paper tubular"
+ */
+export function fromInWords(rules: readonly Rule[], from: string): string {
+  return from.replace(ROW_NAME, (_, scope: string, id: string) => {
+    return `${scope} ${labelOf(rules, scope === "type" ? "class" : "role", id)}`;
+  });
+}

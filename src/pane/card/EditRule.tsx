@@ -1,9 +1,11 @@
-import { Button, Checkbox, Field, Input, Select } from "@fluentui/react-components";
+import { Button, Checkbox, Field, Input } from "@fluentui/react-components";
 import { useState } from "react";
 import { effectsOf, type RuleEdit, ruleEditStep } from "../../commands/rulesChange.js";
 import { addRuleStep, restoreEdit } from "../../commands/rulesRows.js";
-import { ACTIONS, RULES_SHEET, type RulesRow, technologyOf } from "../../core/index.js";
+import { cellIn } from "../../commands/writeSheet.js";
+import { type Columns, RULES_SHEET, type RulesRow } from "../../core/index.js";
 import { useBench } from "../bench.js";
+import { CellField } from "../kit/CellField.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 import { EffectList } from "./EffectList.js";
@@ -17,20 +19,19 @@ const OFTEN: readonly Key[] = ["driftLimit", "technologies", "leastVolts", "want
 const NOT_TYPED: readonly Key[] = ["scope", "id", "off", "source", ...ACTION_KEYS];
 const SELDOM = (Object.keys(RULES_SHEET.columns) as Key[]).filter((key) => ![...OFTEN, ...NOT_TYPED].includes(key));
 
+/** What the columns of Rules hold, whichever they are. */
+const COLUMNS: Columns = RULES_SHEET.columns;
+
 /** Why a text can't stand in a column of Rules; nothing where it can. */
-function faultOf(key: Key, text: string): string | undefined {
-  if (text !== "" && RULES_SHEET.columns[key].read(text) === null) return "This column does not take it";
-  if (key !== "technologies") return undefined;
-  const unknown = text.split(/\s*>\s*/).filter((id) => id !== "" && !technologyOf(id));
-  return unknown.length > 0 ? `Not known: ${unknown.join(", ")}` : undefined;
-}
+const faultOf = (key: Key, text: string): string | undefined =>
+  text !== "" && COLUMNS[key]!.read(text) === null ? COLUMNS[key]!.wants : undefined;
 
 /** One row of Rules, every column of it: an edit shows which parts change before it is written. */
 export function EditRule({ row }: { row: RulesRow }) {
   const [cells, setCells] = useState<Readonly<Partial<Record<Key, string>>>>({});
   const [isAll, setAll] = useState(false);
   const set = (key: Key, value: string) => setCells({ ...cells, [key]: value });
-  const textOf = (key: Key) => cells[key] ?? String(row[key] ?? "");
+  const textOf = (key: Key) => cells[key] ?? String(cellIn(RULES_SHEET, key, row));
   const isOff = cells.off === undefined ? row.off === true : cells.off === "yes";
   const edit: RuleEdit = { sheet: "rules", scope: row.scope ?? "", id: row.id ?? "", cells };
   const back = restoreEdit(row);
@@ -43,20 +44,16 @@ export function EditRule({ row }: { row: RulesRow }) {
         checked={isOff}
         onChange={(_, { checked }) => set("off", checked === true ? "yes" : "")}
       />
-      {ACTION_KEYS.map((key) => (
-        <Field key={key} label={RULES_SHEET.columns[key].head}>
-          <Select value={textOf(key)} onChange={(_, { value }) => set(key, value)}>
-            <option value="">no say</option>
-            {ACTIONS.map((action) => (
-              <option key={action}>{action}</option>
-            ))}
-          </Select>
-        </Field>
-      ))}
-      {[...OFTEN, ...(isAll ? SELDOM : [])].map((key) => (
-        <Field key={key} label={RULES_SHEET.columns[key].head} validationMessage={faultOf(key, textOf(key))}>
-          <Input value={textOf(key)} onChange={(_, { value }) => set(key, value)} />
-        </Field>
+      {[...ACTION_KEYS, ...OFTEN, ...(isAll ? SELDOM : [])].map((key) => (
+        <CellField
+          key={key}
+          label={COLUMNS[key]!.head}
+          text={textOf(key)}
+          words={COLUMNS[key]!.words}
+          empty="no say"
+          fault={faultOf(key, textOf(key))}
+          onText={(text) => set(key, text)}
+        />
       ))}
       <Quiet>Source: {row.source ?? "none"}</Quiet>
       <Row>

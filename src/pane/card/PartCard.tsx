@@ -38,7 +38,7 @@ export function PartCard(props: {
           name="was"
           value={figuresOf({ ...row, type: null })}
           then={row.type}
-          quiet={`${row.printed ?? ""}${whence(row)}`}
+          quiet={`${row.printed ?? ""}${whence(row, props.inForce.rules)}`}
         />
         {row.found && <Line name="found" value={row.found} quiet="in the set, in place of what the list says" />}
         <Line

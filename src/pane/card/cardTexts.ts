@@ -2,9 +2,11 @@ import {
   attempt,
   drift,
   driftText,
+  fromInWords,
   leadingReasons,
   PARTS_SHEET,
   type PartsRow,
+  type Rule,
   type RulesInForce,
   readFrom,
   stagesOf,
@@ -45,12 +47,12 @@ const PRINTED_HEADS = Object.values(PARTS_SHEET.columns)
   .filter(({ live, head }) => !live && head !== PARTS_SHEET.columns.more.head)
   .map(({ head }) => head);
 
-/** Which figures are from elsewhere than the line. @example "; watts, tolerance: page note, line 6" */
-export function whence(row: PartsRow): string {
+/** Which figures are from elsewhere than the line. @example "; watts, tolerance: page note, line 6; volts: rule, type Wax paper tubular" */
+export function whence(row: PartsRow, rules: readonly Rule[]): string {
   const elsewhere = readFrom(row.from, PRINTED_HEADS).filter((origin) => origin.from !== "line");
   const groups = new Map<string, string[]>();
   for (const { head, from, at } of elsewhere) {
-    const name = at ? `${WORDS[from]}, ${at.replace(/^note /, "")}` : WORDS[from];
+    const name = at ? `${WORDS[from]}, ${fromInWords(rules, at.replace(/^note /, ""))}` : WORDS[from];
     groups.set(name, [...(groups.get(name) ?? []), head]);
   }
   return [...groups].map(([name, heads]) => `; ${heads.join(", ")}: ${name}`).join("");

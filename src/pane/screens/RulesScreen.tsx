@@ -1,10 +1,11 @@
-import { Field, Input, Select } from "@fluentui/react-components";
+import { Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import { valuesOf } from "../../commands/book.js";
 import { missingRules, putBackStep, restoreSetting } from "../../commands/rulesRows.js";
-import type { RulesRow } from "../../core/index.js";
+import { type RulesRow, readSetting, SETTING_WORDS, settingNamed, settingWants, wordFor } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { EditRule, Effects, Restore } from "../card/EditRule.js";
+import { CellField } from "../kit/CellField.js";
 import { PickRule } from "../kit/PickRule.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
@@ -54,6 +55,9 @@ function EditSetting() {
   const [typed, setTyped] = useState<string | null>(null);
   const row = settings.find((each) => each.key === key);
   const back = row && typed === null ? restoreSetting(row) : null;
+  const text = typed ?? row?.setting ?? "";
+  const isFaulty = readSetting(key, text) === null;
+  const choices = settingNamed(key)?.choices;
   return (
     <Stack title="Settings" isCard>
       <Field label="Setting" hint={row?.meaning ?? ""}>
@@ -66,15 +70,19 @@ function EditSetting() {
         >
           {settings.map((each) => (
             <option key={each.key} value={each.key ?? ""}>
-              {each.key}
+              {wordFor(SETTING_WORDS, each.key ?? "")}
             </option>
           ))}
         </Select>
       </Field>
-      <Field label={`Stands at${row?.unit ? `, ${row.unit}` : ""}`}>
-        <Input value={typed ?? row?.setting ?? ""} onChange={(_, { value }) => setTyped(value)} />
-      </Field>
-      {typed !== null && typed !== row?.setting && (
+      <CellField
+        label={choices || !row?.unit ? "Stands at" : `Stands at, ${row.unit}`}
+        text={text}
+        words={choices ? Object.values(choices) : null}
+        fault={isFaulty ? settingWants(key) : undefined}
+        onText={setTyped}
+      />
+      {typed !== null && typed !== row?.setting && !isFaulty && (
         <Effects edit={{ sheet: "settings", key, setting: typed }} done={() => setTyped(null)} />
       )}
       {back && <Restore edit={back} />}

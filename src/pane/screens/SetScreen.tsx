@@ -4,7 +4,7 @@ import { editSetStep } from "../../commands/editSet.js";
 import { LIVE_KEYS } from "../../commands/liveFormula.js";
 import { doesSomething } from "../../commands/step.js";
 import { liveStep, valuesStep } from "../../commands/values.js";
-import { HOW_FAR, PARTS_SHEET, PROJECT_STATES, type ProjectsRow } from "../../core/index.js";
+import { PARTS_SHEET, POLICY_WORDS, PROJECT_STATES, type ProjectsRow } from "../../core/index.js";
 import { useBench } from "../bench.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
@@ -65,8 +65,8 @@ export function SetScreen() {
       ))}
       <Choice
         label="How far to go"
-        value={set.howFar}
-        words={Object.keys(HOW_FAR)}
+        value={set.howFar && POLICY_WORDS[set.howFar]}
+        words={Object.values(POLICY_WORDS)}
         pick={(word) => write("howFar", word)}
       />
       {set.short && set.state !== "closed" && <StepButton step={closeSetStep(bench.book, set.short)} />}

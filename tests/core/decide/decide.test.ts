@@ -133,7 +133,7 @@ describe("what is done with an old part", () => {
     const kept = decided("paper_wax", "screen_bypass", PAPER, { policy: "conservator", readings });
     expect(kept.because).toContain("keep, and read it again after the burn-in");
     const gone = decided("paper_wax", "screen_bypass", PAPER, { policy: "trade", readings });
-    expect(gone.because).toContain("replaced under policy trade although it passes");
+    expect(gone.because).toContain('replaced as "replace the known bad" has it although it passes');
   });
 
   test("a coupling capacitor is held to what the next grid demands", () => {

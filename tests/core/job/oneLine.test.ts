@@ -51,7 +51,7 @@ describe("one line that a restorer would write", () => {
     const line = oneLine(
       stagesOfPart(partOf("paper_wax", null, { value: 1e-7 }), DEFAULTS_IN_FORCE, { readings: [insulation] }),
     );
-    expect(line).toMatch(/reads insulation 400 M, but policy trade replaces on sight, replace;/);
+    expect(line).toMatch(/reads insulation 400 M, but "replace the known bad" spares none of its type, replace;/);
   });
 
   test("what is split names each new part", () => {

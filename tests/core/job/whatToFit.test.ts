@@ -108,7 +108,7 @@ describe("what to fit for one line", () => {
   });
 
   test("the reason says that the rules are the defaults", () => {
-    expect(row("470K")[6]).toMatch(/by the default rules, policy trade$/);
+    expect(row("470K")[6]).toMatch(/by the default rules, replace the known bad$/);
   });
 
   test("what is neither a line nor a value, and a type or use that no rule has, are said", () => {

@@ -35,7 +35,7 @@ describe("rules as rows", () => {
   test("a set's own row says how far to go and what its line is", () => {
     const project = {
       ...emptyRow(PROJECTS_SHEET),
-      howFar: "test first, keep what passes",
+      howFar: "conservator" as const,
       voltsNow: 231,
       hertz: 50,
     };

@@ -1,18 +1,12 @@
 /** TABLE: the sheets that say where parts come from and what was read of them: Projects, Documents, Lines, Readings, Drift. */
-import { number, text, word, yes } from "../column.js";
+import { POLICY_WORDS } from "../../rules/ruleWords.js";
+import { named, number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
 import { PIECES, RATIO, SIZE, VOLTS } from "./formats.js";
 import { IN_PLACE } from "./parts.js";
 
 const yours = { tint: "yours" } as const;
 const printed = { tint: "printed" } as const;
-
-/** How far to go with a set, in the words of the screen, and the rules' name for it. */
-export const HOW_FAR = {
-  "replace the known bad": "trade",
-  "test first, keep what passes": "conservator",
-  "replace all but the stable": "overhaul",
-} as const;
 
 /** Where a set stands: open, waiting for its owner, or finished (its formulas are values). */
 export const PROJECT_STATES = ["open", "on hold", "closed"] as const;
@@ -23,7 +17,7 @@ export const PROJECTS_SHEET = sheet("Projects", 2, {
   name: text("name", { ...yours, width: 200 }),
   chassis: text("chassis and run", { ...yours, width: 130 }),
   owner: text("owner", { ...yours, width: 120 }),
-  howFar: text("how far to go", { ...yours, width: 190 }),
+  howFar: named("how far to go", POLICY_WORDS, { ...yours, width: 190 }),
   voltsLabel: number("line volts on the label", VOLTS, { ...yours, width: 120 }),
   voltsNow: number("line volts at your outlet", VOLTS, { ...yours, width: 120 }),
   hertz: number("line hertz", "0", { ...yours, width: 76 }),

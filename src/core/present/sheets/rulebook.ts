@@ -1,43 +1,58 @@
 /** TABLE: the sheets of judgement: Rules, Settings and Derating, every row of which is yours to edit. */
 import { KINDS } from "../../part.js";
 import { ACTIONS } from "../../rule.js";
-import { number, text, word, yes } from "../column.js";
+import {
+  CAUTION_WORDS,
+  DRIFT_WORDS,
+  GATE_WORDS,
+  LADDER_WORDS,
+  POLICY_WORDS,
+  POWER_WORDS,
+  SCOPE_WORDS,
+  SERIES_WORDS,
+  TECHNOLOGY_WORDS,
+  VALUE_WORDS,
+  VOLTS_WORDS,
+} from "../../rules/ruleWords.js";
+import { SETTING_WORDS } from "../../rules/settings.js";
+import { type Between, figureOrNamed, named, number, severalNamed, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
 import { CELSIUS, RATIO, VOLTS, WATTS } from "./formats.js";
 
 const yours = { tint: "yours" } as const;
 
+/** Names in order of preference. */
+export const IN_ORDER: Between = { write: " > ", read: [/>/] };
+/** Names that stand together; without commas, the rules' own names between spaces. */
+export const TOGETHER: Between = { write: ", ", read: [/[,;]/, /[\s,;]+/] };
+
 /** Rules: one row for each type of part and each use in the circuit. */
 export const RULES_SHEET = sheet("Rules", 3, {
-  scope: word("rule for", ["class", "role"], { width: 60, tint: "printed" }),
+  scope: named("rule for", SCOPE_WORDS, { width: 60, tint: "printed" }),
   id: text("rule", { width: 130, tint: "printed" }),
   label: text("name", { ...yours, width: 210 }),
   off: yes("off", { ...yours, width: 44 }),
   kind: word("kind", KINDS, { ...yours, width: 80 }),
-  trade: word("replace the known bad", ACTIONS, { ...yours, group: "action", width: 90 }),
-  conservator: word("test first, keep what passes", ACTIONS, { ...yours, group: "action", width: 90 }),
-  overhaul: word("replace all but the stable", ACTIONS, { ...yours, group: "action", width: 90 }),
-  powerMode: word("watts by", ["step", "exact", "computed", "split"], { ...yours, group: "rating", width: 80 }),
-  ladder: text("ladder", { ...yours, group: "rating", width: 80 }),
-  valueMode: word(
-    "value by",
-    ["nearest", "not_below", "not_above", "compose", "exact", "same", "split", "computed", "ask"],
-    { ...yours, group: "value", width: 90 },
-  ),
+  trade: word(POLICY_WORDS.trade, ACTIONS, { ...yours, group: "action", width: 90 }),
+  conservator: word(POLICY_WORDS.conservator, ACTIONS, { ...yours, group: "action", width: 90 }),
+  overhaul: word(POLICY_WORDS.overhaul, ACTIONS, { ...yours, group: "action", width: 90 }),
+  powerMode: named("watts by", POWER_WORDS, { ...yours, group: "rating", width: 80 }),
+  ladder: named("ladder", LADDER_WORDS, { ...yours, group: "rating", width: 80 }),
+  valueMode: named("value by", VALUE_WORDS, { ...yours, group: "value", width: 90 }),
   low: number("lowest", RATIO, { ...yours, group: "value", width: 64 }),
   high: number("highest", RATIO, { ...yours, group: "value", width: 64 }),
-  gate: word("held to", ["contained", "nominal", "none"], { ...yours, group: "value", width: 84 }),
-  series: text("series", { ...yours, group: "value", width: 80 }),
-  driftLimit: text("drift limit", { ...yours, group: "value", width: 80 }),
-  technologies: text("technologies", { ...yours, group: "rating", width: 260 }),
-  leastVolts: text("least volts", { ...yours, group: "rating", width: 100 }),
-  wantVolts: text("wanted volts", { ...yours, group: "rating", width: 100 }),
+  gate: named("held to", GATE_WORDS, { ...yours, group: "value", width: 84 }),
+  series: named("series", SERIES_WORDS, { ...yours, group: "value", width: 80 }),
+  driftLimit: figureOrNamed("drift limit", DRIFT_WORDS, { ...yours, group: "value", width: 80 }),
+  technologies: severalNamed("technologies", TECHNOLOGY_WORDS, IN_ORDER, { ...yours, group: "rating", width: 260 }),
+  leastVolts: figureOrNamed("least volts", VOLTS_WORDS, { ...yours, group: "rating", width: 100 }),
+  wantVolts: figureOrNamed("wanted volts", VOLTS_WORDS, { ...yours, group: "rating", width: 100 }),
   unstatedLow: number("unstated low", RATIO, { ...yours, group: "unstated", width: 70 }),
   unstatedHigh: number("unstated high", RATIO, { ...yours, group: "unstated", width: 70 }),
   unstatedWatts: number("unstated watts", WATTS, { ...yours, group: "unstated", width: 76 }),
   unstatedVolts: number("unstated volts", VOLTS, { ...yours, group: "unstated", width: 76 }),
   keepBecomesTest: yes("keep becomes test", { ...yours, width: 76 }),
-  cautions: text("cautions", { ...yours, width: 200 }),
+  cautions: severalNamed("cautions", CAUTION_WORDS, TOGETHER, { ...yours, width: 200 }),
   because: text("because", { ...yours, width: 320 }),
   source: text("source", { width: 320, tint: "printed" }),
 });
@@ -45,8 +60,8 @@ export type RulesRow = RowOf<typeof RULES_SHEET>;
 
 /** Settings: the figures and choices that hold for all rows. */
 export const SETTINGS_SHEET = sheet("Settings", 1, {
-  key: text("setting", { width: 170, tint: "printed" }),
-  setting: text("stands at", { ...yours, width: 130 }),
+  key: named("setting", SETTING_WORDS, { width: 250, tint: "printed" }),
+  setting: text("stands at", { ...yours, width: 190 }),
   unit: text("unit", { width: 70, tint: "printed" }),
   meaning: text("meaning", { width: 520, tint: "printed" }),
 });

@@ -159,3 +159,16 @@ test("leaders before designators do not run lines together", () => {
   expect(partOf(text, "R12").value).toBe(1e6);
   expect(partOf(text, "R6")).toMatchObject({ value: 3500, watts: 2, quantity: 1 });
 });
+
+test("in running text a part may begin behind a comma with words instead of a value", () => {
+  const text = `R107 8.2K, R108 5K 5W wirewound, R109 same as R107, R110 selected (nominal 33K)
+
+V101 tube, V102 tube, L101 10 mh choke, T101 sweep transformer`;
+  expect(partOf(text, "R109")).toMatchObject({ value: 8200, sameAs: "R107" });
+  expect(partOf(text, "R110")).toMatchObject({ value: 33e3, valueState: "selected-in-test" });
+  expect(
+    readText(text)
+      .parts.map((part) => part.kind)
+      .slice(4),
+  ).toEqual(["tube", "tube", "inductor", "transformer"]);
+});

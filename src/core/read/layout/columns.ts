@@ -167,6 +167,21 @@ function roleByContent(piece: Piece, at: number, pieces: readonly Piece[]): Role
   if (at === 0 && pieces.length > 1 && /^\d{1,3}\s?[×x]?$/.test(piece.text)) return "quantity";
   const isLast = at > 0 && at === pieces.length - 1 && !designatorsOf(pieces[0]!.text);
   const isBehindNumbers = pieces.slice(0, at).every((before) => /^\d{0,3}$/.test(before.text));
+  if (at > 0 && goesOnList(pieces, at)) return "designator";
   if ((isBehindNumbers || isLast) && designatorsOf(withoutBrackets(piece.text))) return "designator";
   return at > 0 && PART_NUMBER.test(piece.text) ? "partNumber" : "description";
 }
+
+const JOINT = /^(?:thru|to|and|&|-|–)$/i;
+
+/** "R6   R8  THRU  R11   15K": designators of one class set apart by wide blanks are one list. */
+function goesOnList(pieces: readonly Piece[], at: number): boolean {
+  const letters = lettersOf(pieces[0]!);
+  return (
+    letters !== null &&
+    pieces.slice(1, at + 1).every((piece) => JOINT.test(piece.text) || lettersOf(piece) === letters) &&
+    pieces.slice(at + 1).some((piece) => !JOINT.test(piece.text) && lettersOf(piece) === null)
+  );
+}
+
+const lettersOf = ({ text }: Piece) => (designatorsOf(text) ? text.replace(/[-.\d].*$/, "") : null);

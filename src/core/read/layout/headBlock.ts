@@ -47,7 +47,7 @@ function stackedHeads(lines: readonly Strip[], isHead: boolean): Head[] | null {
   return headsOf(stacked)?.map((head, i) => ({ ...head, end: filled[i]!.end })) ?? null;
 }
 
-const MOST_STRANGE = 0.25;
+const MOST_STRANGE = 0.5;
 
 /** Lines of several words each and no figure: more than a heading under the heads, and no row. */
 const isAllWords = (lines: readonly Strip[]) =>

@@ -6,15 +6,15 @@ import type { Head, Piece, Role } from "./row.js";
 /** Words of heads without dots and blanks at the ends; "|" parts them. */
 const HEADS: readonly (readonly [Role, string])[] = [
   ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|schem location|schematic location|schem ref|schematic no|schaltzeichen|diagram no|diag no|diag ref|dia no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|repère|rep|schaltbild|kennzeichen"],
-  ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|beschreibung|désignation"],
+  ["description", "description|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|part description|beschreibung|désignation"],
   ["value", "value|values|valeur|résistance|capacité|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nennwert|werte|elektrische werte|elektrische daten|daten|size|k ohms|kilohms|megohms|megs|meg"],
   ["tolerance", "tol|tolerance|tolérance|tols|toleranz|limits|%|tol %"],
   ["watts", "watts|watt|wattage|power|w|puissance|leistung|belastbarkeit|watts rating"],
   ["volts", "volts|volt|voltage|wv|wvdc|wv dc|vdcw|dcwv|vdc|dcw|v|volts wkg|wkg volts|working volts|working voltage|volts dc|dc volts|tension|tension de service|spannung|nennspannung|wkg v|w v d c|peak volts|volts working|dc working"],
   ["rating", "rating|ratings|type|type rating|rating type|type and rating|belastung|belastung spannung|material|construction|dielectric|class|kind|style|art|bauart|ausführung|typ|comment|specification|spec|characteristics"],
-  ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|quantité|qté|nombre|qty req|qty reqd|number required|no used|used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
+  ["quantity", "qty|quan|quant|quantity|no reqd|reqd|no req|req|required|number|no off|off|stck|stück|anzahl|menge|quantité|qté|nombre|qty req|qty reqd|number required|no used|used|quan used|quant used|quantity used|total|parts per kit|per kit|qty per kit|quantity per kit|no per unit|per set"],
   ["partNumber", "part no|part nos|part number|part numbers|partno|pt no|stock|stock no|stock number|order no|order number|bestell nr|bestellnr|bestellnummer|drawing|drawing no|dwg|dwg no|cat no|catalog no|catalogue no|code|code no|code number|mfr part no|mfr no|makers no|maker and type|mfr|manufacturer|nsn|signal corps stock no|navy type|navy type no|type no|our no|spec no|maker|makers|made by|supplier|source|teile nr|sach nr|lagernummer|lager nr|teilenummer|référence|code article|artikelnummer|artikel nr|sachnummer|piece no|piece number|key part no|replacement part no|service part no|factory no|works no|works number|store no|stores no|stores ref|part"],
-  ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|fonction|emploi|verwendung|zweck"],
+  ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|function or location|used in circuit|fonction|emploi|verwendung|zweck"],
   ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
   ["remarks", "remarks|remark|remarques|notes|note|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
   ["price", "price|list price|list|net|net price|price each|each|preis|cost|unit price|list each"],
@@ -137,6 +137,8 @@ function withPartNumber(heads: readonly Piece[], roles: readonly (Role | null)[]
 
 const DESCRIBES: ReadonlySet<Role | null> = new Set<Role>(["description", "value"]);
 
+const STRONG: ReadonlySet<Role | null> = new Set<Role>(["designator", "description", "value", "item"]);
+
 const FEWEST = 2;
 
 /**
@@ -147,9 +149,7 @@ export function headsOf(pieces: readonly Piece[]): Head[] | null {
   const filled = pieces.filter((piece) => piece.text.trim() !== "");
   const named = filled.map((piece) => roleOfHead(piece.text));
   const known = named.filter((role) => role !== null).length;
-  const strong = named.some(
-    (role) => role === "designator" || role === "description" || role === "value" || role === "item",
-  );
+  const strong = named.some((role) => STRONG.has(role)) || (named.includes("partNumber") && named.includes("price"));
   const isWords = filled.every((piece) => !/\d/.test(piece.text));
   if (known < FEWEST || known * (isWords ? 3 : 2) < filled.length || !strong) return null;
   const roles = withPartNumber(

@@ -1,6 +1,6 @@
 import { designatorsOf } from "../records/designators.js";
 import { printedHeadsAt } from "./headBlock.js";
-import { isKindHeading, isPageLine } from "./headings.js";
+import { isKindHeading, isPageLine, sectionName } from "./headings.js";
 import type { Strip } from "./pieces.js";
 import type { Piece } from "./row.js";
 
@@ -67,10 +67,21 @@ function blockEnd(strips: readonly Strip[], from: number): number {
     const strip = strips[end]!;
     const isBlank = (i: number) => (strips[i]?.text.trim() ?? "") === "";
     const isFoot = strip.pieces.length > 0 && isPageLine(strip.text) && !/continued on/i.test(strip.text);
-    if (isFoot || panelsAt(strips, end).starts.length > 1 || (isBlank(end) && isBlank(end + 1))) return end;
+    if (isFoot || (isBlank(end) && isBlank(end + 1))) return end;
+    if (panelsAt(strips, end).starts.length > 1) return headingAbove(strips, from, end);
   }
   return strips.length;
 }
+
+/** Where the headings begin that stand right above a block: "(B) AUDIO CHASSIS" is no piece of the panel before. */
+function headingAbove(strips: readonly Strip[], from: number, block: number): number {
+  let at = block;
+  while (at > from && isLoneHeading(strips[at - 1]!)) at--;
+  return at;
+}
+
+const isLoneHeading = ({ text, pieces }: Strip) =>
+  text.trim() === "" || (pieces.length === 1 && sectionName(pieces[0]!.text) !== null);
 
 function panelOf(strip: Strip, start: number, stop: number): Strip {
   const slack = strip.form === "gaps" ? SLACK : 0;

@@ -10,7 +10,7 @@ export type Strip = {
 };
 
 const RULE = /^[\s\-=_+|*.:~–—]*$/;
-const GAP = /\s+\|\s+| {2,}| ?\t ?|\s*\.{2,}\s*| \. |(?: \.){2,} ?/g;
+const GAP = /\s+\|\s+| {2,}| ?\t ?|\s*\.{2,}\s*|(?: \.(?!\d)){2,} *| \. /g;
 
 /** A box to tick at the start of a line, or several of them: (  ), [x], ____. */
 export const CHECK_BOX = /^(?:\s*(?:\(\s{0,3}[xX]?\s{0,3}\)|\[\s{0,3}[xXe]?\s{0,3}\]|_{2,}|[☐☑□]))+\s*/;

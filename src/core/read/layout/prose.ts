@@ -18,7 +18,8 @@ type Paragraph = { readonly text: string; readonly starts: readonly { readonly a
 const BOUNDARY = /(?:^|[;:.]\s+(?:[-–—]\s+)?(?:also\s+)?|,\s+and\s+(?=\d+\s+off\b))/gi;
 /** It may begin behind one of these, where the item before says something already and a value follows the name. */
 const CLOSE = /,\s+|\s+and\s+(?=\S+,)/gi;
-const VALUED = /^\s*[=:,]?\s*(?:[\d.½¼]|omit|not )/i;
+const VALUED =
+  /^\s*[=:,]?\s*(?:[\d.½¼]|omit|not |same |as |select|nominal|see )|^\s+(?:\w+\s)?(?:tube|valve|choke|coil|transformer|switch|lamp|fuse|rectifier|diode)s?\b/i;
 /** Behind wide blanks anything may follow it. */
 const APART = /\s{2,}/g;
 const COUNT = /^(\d+)\s+off\s+/;

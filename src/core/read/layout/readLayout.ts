@@ -1,6 +1,7 @@
 import { designatorsOf } from "../records/designators.js";
 import type { SourceLine } from "../sourceLine.js";
 import { withBesides } from "./besides.js";
+import { withoutBraces } from "./braces.js";
 import { headBlockAt } from "./headBlock.js";
 import { isKindHeading } from "./headings.js";
 import { withoutItemNumbers } from "./itemNumbers.js";
@@ -19,7 +20,7 @@ import { finish, type ReadName, startWalk, type Walk } from "./walk.js";
 export function readLayout(lines: readonly SourceLine[], readName: ReadName = designatorsOf): Layout {
   const prose = readProse(lines);
   const printed = lines.filter((line) => !prose.lines.has(line.number)).map(stripOf);
-  const strips = unfoldPanels(withBesides(withoutItemNumbers(printed)));
+  const strips = unfoldPanels(withBesides(withoutItemNumbers(withoutBraces(printed))));
   const walk = startWalk(readName);
   let at = 0;
   while (at < strips.length) at += step(walk, strips, at);

@@ -1,6 +1,7 @@
 import { designatorsAt, designatorsOf } from "../records/designators.js";
 import { withUnitsJoined } from "./bodyRoles.js";
 import { cellsByContent, cellsUnder, headFor, PART_NUMBER } from "./columns.js";
+import { isNumberedHeading } from "./headings.js";
 import { CHECK_BOX, type Strip } from "./pieces.js";
 import type { Head, Piece, RowCell } from "./row.js";
 
@@ -13,8 +14,18 @@ export function withoutBox(strip: Strip): { strip: Strip; ticked: boolean } {
   const box = first && CHECK_BOX.exec(first.text);
   if (!first || !box) return { strip, ticked: false };
   const rest = { text: first.text.slice(box[0].length), start: first.start + box[0].length };
-  const pieces = rest.text === "" ? strip.pieces.slice(1) : [rest, ...strip.pieces.slice(1)];
+  const pieces = rest.text === "" ? strip.pieces.slice(1) : [...withCount(rest), ...strip.pieces.slice(1)];
   return { strip: { ...strip, pieces }, ticked: true };
+}
+
+const COUNT = /^(\d{1,3})(?:\s*[-–@×x]|\s+(?:each|ea|off|pcs?)\b\.?)\s+(?=\S)/;
+
+/** "2 - 100 ohm, 1/2 watt" behind a box: a count stands apart from what it counts. */
+function withCount(piece: Piece): Piece[] {
+  const count = COUNT.exec(piece.text);
+  if (!count) return [piece];
+  const rest = { text: piece.text.slice(count[0].length), start: piece.start + count[0].length };
+  return [{ text: count[1]!, start: piece.start }, rest];
 }
 
 const BULLET = /^(?:[-*•+]|\d{1,2}[.)])\s+(?=\S)/;
@@ -36,14 +47,31 @@ export function cellsOf(strip: Strip, heads: readonly Head[] | null): RowCell[] 
   const pieces = heads ? strip.pieces : strip.pieces.flatMap(looseDesignators);
   if (!heads) return cellsByContent(pieces);
   const joined = withUnitsJoined(heads, strip);
-  const cells = cellsUnder(heads, joined);
+  const under = cellsUnder(heads, joined);
+  const cells = heads.some((head) => head.role === "designator") ? under : withNameInside(under);
   if (strip.form !== "gaps") return cells;
   return fitsColumns(heads, joined.pieces) ? splitRunOn(cells) : cellsInOrder(heads, joined.pieces);
 }
 
+const NAME_BEHIND = /\s([A-Z]{1,3}[-.]?\d.*)$/;
+
+/** Where no column names the parts their names stand with what describes them: "C1 Cond., .1 mfd", "Resistor R1". */
+function withNameInside(cells: readonly RowCell[]): RowCell[] {
+  const at = cells.findIndex((cell) => /^[A-Za-z]/.test(cell.text));
+  const text = cells[at]?.text ?? "";
+  const found = at < 0 ? null : designatorsAt(text);
+  const behind = found ? null : NAME_BEHIND.exec(text);
+  const name = behind && designatorsOf(behind[1]!) ? behind[1]! : found ? text.slice(0, found.end) : null;
+  const rest = behind ? text.slice(0, behind.index) : text.slice(found?.end ?? 0).replace(BOUND, "");
+  if (name === null || (found && rest === text.slice(found.end) && rest !== "")) return [...cells];
+  const own: RowCell[] = [{ role: "designator", text: name, unit: null }];
+  if (rest !== "") own.push({ role: "description", text: rest, unit: null });
+  return cells.flatMap((cell, i) => (i === at ? own : [cell]));
+}
+
 /** "R1 470K" typed as one piece: the designators stand apart from the rest. */
 function looseDesignators(piece: Piece, index: number): Piece[] {
-  const found = index === 0 ? designatorsAt(piece.text) : null;
+  const found = index === 0 && !isNumberedHeading(piece.text) ? designatorsAt(piece.text) : null;
   if (!found || found.end === piece.text.length) return [piece];
   const bound = BOUND.exec(piece.text.slice(found.end));
   if (!bound) return [piece];

@@ -52,7 +52,7 @@ export function standsAsHeading(walk: Walk, strip: Strip): boolean {
 function isLouder(text: string, { cells }: OpenRow): boolean {
   const above = textIn(cells, "description");
   const isLoud = text.length <= LONGEST_SHOWN && /^[^a-z(]*[A-Z]{3}[^a-z(]*(?:\(|$)/.test(text);
-  const kinds = /^[^(]*S\s*(?:\(|$)/.test(text) && isKindHeading(text);
+  const kinds = /^[^(,]*S\s*(?:[(,]|$)/.test(text) && isKindHeading(text);
   return isLoud && !isUnfinished(above) && (kinds || /[a-z]{2}/.test(above));
 }
 

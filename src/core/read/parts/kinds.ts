@@ -18,7 +18,7 @@ const OVERRIDES: ReadonlySet<Kind> = new Set(["potentiometer", "thermistor", "la
 
 /** The letters of a designator that tell the class: the last group before the number (A-R193 is R). */
 export const classLetters = (name: string) =>
-  (/([A-Za-zÄÖÜäöü]+)-?\d+(?:-\d+)?[A-Za-z]?$/.exec(name)?.[1] ?? name).toUpperCase();
+  (/([A-Za-zÄÖÜäöü]+)[-.]?\d+(?:-\d+)?[A-Za-z]?$/.exec(name)?.[1] ?? name).toUpperCase();
 
 type Noun = {
   readonly field: "kind" | "other" | "turns";

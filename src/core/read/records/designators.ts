@@ -2,7 +2,7 @@
 export type Designators = { readonly names: readonly string[]; readonly end: number };
 
 const NAME =
-  /(?:((?:\d{0,2}A\d{1,2})+)(?=[A-Z]{1,3}\d)|([A-Z]|\d{1,2})-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-?)(\d{1,4})(?:(?=ABC?D?E?F?(?![A-Za-z0-9]))|([A-Za-z]?)(?![A-Za-z0-9%µΩ]))/y;
+  /(?:((?:\d{0,2}A\d{1,2})+)(?=[A-Z]{1,3}\d)|([A-Z]|\d{1,2})-(?=[A-Z]{1,3}\d))?([A-ZÄÖÜ][A-Za-zäöü]{0,3})(-|(?<=(?:^|[^A-Za-z])(?:[A-Z]|(?!NO)[A-Z]{2}))\.(?=\d)|)(\d{1,4})(?:(?=ABC?D?E?F?(?![A-Za-z0-9]))|([A-Za-z]?)(?![A-Za-z0-9%µΩ]))/y;
 const NUMBER =
   /(-?)(\d{1,4})([A-F]?)(?![A-Za-z0-9.%/µΩ]|,(?:000|\d{3}\s?(?:ohm|Ω))|\s*(?:[kKMmpnuµVWΩHhAa]|meg|ohms?|m?mfd?|[up]f|off|used|hy|henr[yi]|amps?|cycles|[km]c)(?![a-z]))/y;
 const SUFFIX = /([A-F])(?![A-Za-z0-9])/y;
@@ -70,7 +70,7 @@ function nameAt(text: string, at: number): { name: Name; end: number } | null {
   if (!match) return null;
   const [all, assembly = "", circuit = "", letters = "", hyphen = "", digits = "", suffix = ""] = match;
   const name = { prefix: assembly || (circuit && `${circuit}-`), letters, hyphen, digits, suffix };
-  return hyphen && !suffix ? hyphened(text, at + all.length, name) : { name, end: at + all.length };
+  return hyphen === "-" && !suffix ? hyphened(text, at + all.length, name) : { name, end: at + all.length };
 }
 
 const HYPHENED_SUFFIX = /-([A-F])(?![A-Za-z0-9])/y;

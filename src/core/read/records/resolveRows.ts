@@ -65,7 +65,7 @@ function resolveRow(
   readName: (text: string) => readonly string[] | null,
 ): ListRecord {
   const names = namesOf(row, readName);
-  const letters = names[0]?.replace(/[-\d].*$/, "") ?? "";
+  const letters = names[0]?.replace(/[-.\d].*$/, "") ?? "";
   const printed = cellText(row, "partNumber");
   const repeatsNumber = isDitto(printed, habits.dashes) || (printed === "" && isBare(row));
   const partNumber = repeatsNumber ? above.partNumber : printed === "" ? null : fullPartNumber(printed, above.base);

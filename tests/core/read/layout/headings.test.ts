@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { isSpacedOut, sectionName } from "../../../../src/core/read/layout/headings.js";
-import { readText } from "../readText.js";
+import { partOf, readText } from "../readText.js";
 
 const HEADINGS: readonly (readonly [text: string, name: string | null, why: string])[] = [
   ["SHEET 1 - HEAD AMPLIFIER", "HEAD AMPLIFIER", "the sheet's number counts, its name names"],
@@ -46,4 +46,27 @@ test("capitals alone between the lines of a drawn table head the rows below", ()
 | R1   | 100K, 1W         |  1  |
 +------+------------------+-----+`);
   expect(parts.map((part) => part.section)).toEqual(["CHASSIS A", "CHASSIS B"]);
+});
+
+test("an assembly's number before a name heads its parts and is no part", () => {
+  const { parts } = readText(`A1 - OSCILLATOR BOARD
+A1R1    22K  1/4W 5%            A1C1    47 PF MICA 500V
+
+A2 - POWER AMPLIFIER
+A2R1    10   1W  5%             A2C1    .001 UF 1KV CER`);
+  expect(parts.map((part) => `${part.designators[0]} ${part.section}`)).toEqual([
+    "A1R1 OSCILLATOR BOARD",
+    "A1C1 OSCILLATOR BOARD",
+    "A2R1 POWER AMPLIFIER",
+    "A2C1 POWER AMPLIFIER",
+  ]);
+});
+
+test("a heading in the description's column may say more behind its comma", () => {
+  const text = `Sym.        Description                             Part No.
+C4          100 MFD  50V                            C-502
+            CAPACITORS, MICA, 500V
+C7,C8       330 MMF  5%                             C-601`;
+  expect(partOf(text, "C4").dielectric).toBeNull();
+  expect(partOf(text, "C8")).toMatchObject({ value: 330e-12, dielectric: "mica", volts: 500 });
 });

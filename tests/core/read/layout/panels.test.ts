@@ -27,3 +27,15 @@ R-101      470 K          COMPOSITION     1/2      10      A1474   7-20`;
   expect(partOf(text, "C-101")).toMatchObject({ volts: 500, watts: null, stockNumber: "A4410" });
   expect(partOf(text, "R-101")).toMatchObject({ volts: null, watts: 0.5, tolerance: { minus: 0.1, plus: 0.1 } });
 });
+
+test("a heading above the next pair of panels is no piece of the panel before", () => {
+  const { parts } = readText(`(A) CONVERTER CHASSIS
+Resistors                          Condensers
+R-1    20K ohm    1/3 W.           C-1    30 mmf.      Ceramic
+
+(B) AUDIO CHASSIS
+Resistors                          Condensers
+R-1    250K ohm   1/3 W.           C-1    .02 mfd.     600 V.`);
+  const where = parts.map((part) => `${part.designators[0]} ${part.section}`);
+  expect(where).toEqual(["R-1 CONVERTER CHASSIS", "C-1 CONVERTER CHASSIS", "R-1 AUDIO CHASSIS", "C-1 AUDIO CHASSIS"]);
+});

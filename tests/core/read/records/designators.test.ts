@@ -31,12 +31,13 @@ test.each([
   ["R-4-1,2", "R-4-1 R-4-2", "two of them, the second in short"],
   ["R-4-7", "R-4 R-5 R-6 R-7", "a range with hyphens"],
   ["C-1-A,B,C", "C-1A C-1B C-1C", "letters of a can behind a hyphen"],
+  ["R.1.", "R.1", "a point behind the letter"],
   ["2-C2 to 2-C4", "2-C2 2-C3 2-C4", "a unit's number before the name"],
 ])("%s is %s: %s", (text, names) => {
   expect(designatorsOf(text)).toEqual(names.split(" "));
 });
 
-test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K", "C301A,B 65-0820", "V1 ECC83"])(
+test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K", "C301A,B 65-0820", "V1 ECC83", "NO.1"])(
   "%s is no designator",
   (text) => {
     expect(designatorsOf(text)).toBeNull();

@@ -3,7 +3,7 @@ import path from "node:path";
 import { describe, expect, test } from "vitest";
 
 const ROOT = path.resolve(import.meta.dirname, "../src");
-const NOUNS = ["fact", "listedAs", "offer", "part", "plan", "problem", "ratings", "rule", "table"].map(
+const NOUNS = ["fact", "listedAs", "longWork", "offer", "part", "plan", "problem", "ratings", "rule", "table"].map(
   (noun) => `core/${noun}`,
 );
 const CALCULATIONS = ["core/quantity", "core/circuit", "core/compose", "core/measure"];
@@ -22,11 +22,12 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   "core/job": ["core"],
   "core/index": ["core"],
   functions: ["core/index"],
-  sources: ["core/index"],
+  threads: ["core/index"],
+  sources: ["core/index", "threads"],
   solver: ["core/index"],
-  longLists: ["core/index", "sources"],
+  longLists: ["core/index", "sources", "threads"],
   hosts: ["core/index"],
-  commands: ["core/index", "hosts/host", "longLists", "sources", "solver"],
+  commands: ["core/index", "hosts/host", "longLists", "sources", "solver", "threads"],
   pane: ["commands", "core/index", "hosts/host"],
   start: ["core", "functions", "sources", "solver", "longLists", "hosts", "commands", "pane"],
 };

@@ -8,6 +8,7 @@ import {
   PARTS_SHEET,
   type Part,
   PROJECTS_SHEET,
+  partKey,
   readAgain,
   rowOfPart,
   samePart,
@@ -55,9 +56,8 @@ export function bringInListStep(
     ...lineChanges(book, reading, target),
   ];
   const unclear = reading.lines.filter((line) => line.became === "unclear").length;
-  const again = reading.parts.length - fresh.length;
   return {
-    name: `Write ${counted(fresh.length, "part")} to the sheet${again > 0 ? `, ${again} read again` : ""}`,
+    name: nameOf(fresh.length, reading.parts.length - fresh.length),
     changes,
     overwrites: [],
     notes: [
@@ -66,6 +66,20 @@ export function bringInListStep(
     ],
   };
 }
+
+/** What `bringInListStep` will do, in the words of its name, without preparing it. */
+export function bringInListName(book: Book, reading: DocumentReading, target: ListTarget): string {
+  const standing = standingParts(book);
+  const again = reading.parts.filter((part) => standing.has(keyIn(target, part))).length;
+  return nameOf(reading.parts.length - again, again);
+}
+
+const nameOf = (fresh: number, again: number) =>
+  `Write ${counted(fresh, "part")} to the sheet${again > 0 ? `, ${again} read again` : ""}`;
+
+const standingParts = (book: Book) => new Map((book.parts?.rows ?? []).map((row) => [samePart(row.values), row]));
+
+const keyIn = ({ short, document }: ListTarget, part: Part) => samePart(partKey({ ...part, document }, short));
 
 /** What is said of part numbers that stand in place of values and that no table tells. */
 export function notTold(numbers: readonly string[]): readonly string[] {
@@ -92,14 +106,17 @@ const newProject = ({ short, set, card = {} }: ListTarget) => ({
 /** Parts that stand in the sheet already, as changes of their rows, and those that are new. */
 function sorted(book: Book, reading: DocumentReading, target: ListTarget, corrected: Corrected) {
   const rules = rulesOf(book, target.short).rules;
-  const standing = new Map((book.parts?.rows ?? []).map((row) => [samePart(row.values), row]));
+  const standing = standingParts(book);
   const fresh: Fresh[] = [];
   const patches = reading.parts.flatMap((part, index) => {
     const typed = emptied(corrected.get(index) ?? {});
+    const there = standing.get(keyIn(target, part));
+    if (!there) {
+      fresh.push({ part, typed });
+      return [];
+    }
     const row = rowOfPart({ ...part, document: target.document }, target.short, rules);
-    const there = standing.get(samePart(row));
-    if (!there) fresh.push({ part, typed });
-    return there ? [{ at: there.at, cells: { ...readAgain(there.values, row), ...typed } }] : [];
+    return [{ at: there.at, cells: { ...readAgain(there.values, row), ...typed } }];
   });
   return { known: book.parts ? patchRows(book.parts, patches) : [], fresh };
 }

@@ -8,7 +8,7 @@ import { type Wants, wantsOf } from "./orderBook.js";
 import { nothingToDo, type Step } from "./step.js";
 import { together } from "./together.js";
 
-export type { KeptList, LongLists, Patience, TakenList, TriedList } from "../longLists/port.js";
+export type { KeptList, LongLists, TakenList, TriedList } from "../longLists/port.js";
 
 /** The best offers of each long list that come into play for one want: room for other vendors, packs and breaks. */
 const IN_PLAY = 8;

@@ -1,14 +1,19 @@
-import { type DocumentReading, type ListAnswers, PartsError, readDocument } from "../core/index.js";
+import { type DocumentReading, type ListAnswers, PartsError } from "../core/index.js";
 import type { PagePictures } from "../sources/pictures/pagePictures.js";
+import type { ListReader } from "../sources/reader.js";
 import type { LinePlace, Source } from "../sources/source.js";
+import type { Patience } from "../threads/patience.js";
 
 /** Reads a file of any form as lines; in a page in a thread of its own. */
-export type ReadFile = (name: string, bytes: Uint8Array) => Promise<Source>;
+export type ReadFile = ListReader["read"];
+
+/** Finds out what the lines of a list mean; in a page in a thread of its own. */
+export type UnderstandLines = ListReader["understand"];
 
 /** The pages of a file that was read as pictures; null for a file that has no look of its own. */
 export type ShowPages = (form: Source["form"], bytes: Uint8Array) => PagePictures | null;
 
-export type { LinePlace, PagePictures, Source };
+export type { LinePlace, PagePictures, Patience, Source };
 
 /** What of a source bears on how it is understood. */
 type PreviewSource = Pick<Source, "lines" | "doubtful">;
@@ -21,8 +26,13 @@ const MOST_LINES = 20_000;
  *
  * @throws PartsError "not-a-list" for nothing at all, "unreadable" for what is no text, "too-much" for far too many lines.
  */
-export async function listSource(read: ReadFile, name: string, bytes: Uint8Array): Promise<Source> {
-  const source = await read(name, bytes);
+export async function listSource(
+  read: ReadFile,
+  name: string,
+  bytes: Uint8Array,
+  patience: Patience = {},
+): Promise<Source> {
+  const source = await read(name, bytes, patience);
   const { lines } = source;
   if (lines.length > MOST_LINES) {
     throw new PartsError(
@@ -35,16 +45,21 @@ export async function listSource(read: ReadFile, name: string, bytes: Uint8Array
 }
 
 /** A pasted text as lines. */
-export const pastedSource = (read: ReadFile, text: string): Promise<Source> =>
-  listSource(read, "what you pasted", new TextEncoder().encode(text));
+export const pastedSource = (read: ReadFile, text: string, patience: Patience = {}): Promise<Source> =>
+  listSource(read, "what you pasted", new TextEncoder().encode(text), patience);
 
 /**
  * How a list is understood, line by line, before anything is written.
  *
  * @throws PartsError "not-a-list" where no line is a part.
  */
-export function previewList({ lines, doubtful }: PreviewSource, answers: ListAnswers): DocumentReading {
-  const reading = readDocument(lines, { ...answers, doubtful });
+export async function previewList(
+  understand: UnderstandLines,
+  { lines, doubtful }: PreviewSource,
+  answers: ListAnswers,
+  patience: Patience = {},
+): Promise<DocumentReading> {
+  const reading = await understand(lines, { ...answers, doubtful }, patience);
   if (reading.parts.length === 0) {
     throw new PartsError(
       "not-a-list",

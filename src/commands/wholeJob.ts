@@ -7,7 +7,7 @@ import { matchStep } from "./match.js";
 import { bookBasket, isPlan, orderStep } from "./order.js";
 import { wantsOf } from "./orderBook.js";
 import type { PlanService } from "./planBasket.js";
-import { listSource, previewList, type ReadFile } from "./previewList.js";
+import { listSource, previewList, type ReadFile, type UnderstandLines } from "./previewList.js";
 import { readVendorList } from "./readVendorList.js";
 import { doStep, type Step } from "./step.js";
 
@@ -23,8 +23,12 @@ export type JobFiles = {
   readonly listDate: string;
 };
 
-/** How files are read and plans found; in Node and on a page by other threads. */
-export type JobServices = { readonly read: ReadFile; readonly plan: PlanService };
+/** How files are read, lists understood and plans found; on a page by other threads. */
+export type JobServices = {
+  readonly read: ReadFile;
+  readonly understand: UnderstandLines;
+  readonly plan: PlanService;
+};
 
 /** What was done, step by step, and the plan; null where nothing was to be bought. */
 export type JobDone = { readonly done: readonly string[]; readonly plan: Plan | Infeasible | null };
@@ -34,7 +38,7 @@ export type JobDone = { readonly done: readonly string[]; readonly plan: Plan | 
  *
  * @throws PartsError "not-a-list" where the list has no parts; what the sources throw for a file they can't read.
  */
-export async function wholeJob(host: Host, files: JobFiles, { read, plan }: JobServices): Promise<JobDone> {
+export async function wholeJob(host: Host, files: JobFiles, { read, understand, plan }: JobServices): Promise<JobDone> {
   const done: string[] = [];
   const run = async (step: Step) => {
     await doStep(host, step);
@@ -42,7 +46,8 @@ export async function wholeJob(host: Host, files: JobFiles, { read, plan }: JobS
   };
   const source = await listSource(read, files.list.name, files.list.bytes);
   const answers = { capitalM: null, era: files.era, inForce: DEFAULTS_IN_FORCE };
-  await run(bringInListStep(await openBook(host), previewList(source, answers), files.target));
+  const reading = await previewList(understand, source, answers);
+  await run(bringInListStep(await openBook(host), reading, files.target));
   for (const { vendor, file } of files.offers) {
     const book = await openBook(host);
     const { listDate } = files;

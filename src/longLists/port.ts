@@ -1,4 +1,5 @@
 import type { ChangedOffers, Offer, RefusedRow, ShownColumn, Wanted } from "../core/index.js";
+import type { Patience } from "../threads/patience.js";
 
 /** A long list as this browser keeps it: what is told of it without opening it. */
 export type KeptList = {
@@ -36,12 +37,6 @@ export type TakenList = {
   readonly changes: readonly ChangedOffers[] | null;
   readonly seconds: { readonly lines: number; readonly offers: number };
 };
-
-/** Told while something takes long: 0..1, and what is being done. */
-export type OnProgress = (done: number, doing: string) => void;
-
-/** How to go about something that takes long. */
-export type Patience = { readonly onProgress?: OnProgress; readonly signal?: AbortSignal };
 
 /** A file as the browser gives it, or bytes with a name. */
 export type ListFile = { readonly name: string; readonly arrayBuffer: () => Promise<ArrayBuffer> };

@@ -20,7 +20,9 @@ import {
   writeMapping,
 } from "../core/index.js";
 import { packTable } from "../sources/longTable.js";
-import type { KeptList, ListFile, LongLists, Patience, TriedList } from "./port.js";
+import { driven } from "../threads/driven.js";
+import type { Patience } from "../threads/patience.js";
+import type { KeptList, ListFile, LongLists, TriedList } from "./port.js";
 
 /** Where long lists are kept: in a browser its storage, in a test anything. */
 export type ListStore = {
@@ -109,28 +111,6 @@ async function load(store: ListStore, vendor: string) {
 async function linesOfFile(given: ListFile, patience: Patience, now: () => number): Promise<PackedLines> {
   const bytes = new Uint8Array(await given.arrayBuffer());
   return driven(packTable(given.name, bytes), "reading the lines", patience, now);
-}
-
-/** Milliseconds of work after which others are let in: to be told of progress, to be stopped. */
-const BREATH = 40;
-
-/** Drives work to its end, telling how far it is; ends it when the signal says so. */
-async function driven<T>(
-  work: Generator<number, T> | AsyncGenerator<number, T>,
-  doing: string,
-  { onProgress, signal }: Patience,
-  now: () => number,
-): Promise<T> {
-  let last = now();
-  for (;;) {
-    const { done, value } = await work.next();
-    if (done) return value;
-    if (now() - last < BREATH) continue;
-    onProgress?.(value, doing);
-    await new Promise((others) => setTimeout(others));
-    signal?.throwIfAborted();
-    last = now();
-  }
 }
 
 function mappingOf(lines: PackedLines, columns: string | null): OfferMapping {

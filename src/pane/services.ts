@@ -1,6 +1,6 @@
 import type { LongLists } from "../commands/longLists.js";
 import type { PlanService, ReasonService } from "../commands/planBasket.js";
-import type { ReadFile, ShowPages } from "../commands/previewList.js";
+import type { ReadFile, ShowPages, UnderstandLines } from "../commands/previewList.js";
 import type { ListedFunction } from "./functionListing.js";
 
 /** What the pane needs beside a host, given by whoever starts it; what is missing is not offered. */
@@ -11,6 +11,8 @@ export type Services = {
   readonly functions: readonly ListedFunction[];
   /** Reads a file of any form as lines, away from the page's own thread. */
   readonly read: ReadFile;
+  /** Finds out what the lines of a parts list mean, away from the page's own thread. */
+  readonly understand: UnderstandLines;
   /** Reads vendors' lists and keeps the long ones, away from the page's own thread. */
   readonly lists: LongLists;
   /** The pages of a file as pictures. */

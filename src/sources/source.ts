@@ -1,4 +1,5 @@
 import type { SourceLine } from "../core/index.js";
+import type { Patience } from "../threads/patience.js";
 
 /** A page of a document or a sheet of a workbook, and the number of its first line. */
 export type SourcePage = { readonly name: string; readonly firstLine: number };
@@ -37,12 +38,8 @@ export type Source = {
   readonly doubtful: readonly DoubtfulWord[];
 };
 
-/** How to read a source: progress from 0 to 1 with what is being done, a signal to stop, seconds it may take. */
-export type ReadOptions = {
-  readonly onProgress?: (done: number, doing: string) => void;
-  readonly signal?: AbortSignal;
-  readonly timeLimit?: number;
-};
+/** How to read a source: told of progress, stopped by a signal, seconds it may take. */
+export type ReadOptions = Patience & { readonly timeLimit?: number };
 
 /** A source of one page without pictures. */
 export function plainSource(form: Source["form"], lines: readonly SourceLine[]): Source {

@@ -9,7 +9,7 @@ import { embeddedWorkbook } from "../hosts/embedded.js";
 import { Model } from "../hosts/library.js";
 import { saveXlsx } from "../hosts/xlsx.js";
 import { bestPlan } from "../solver/bestPlan.js";
-import { readSource } from "../sources/readSource.js";
+import { listReader } from "../sources/reader.js";
 import { registerFromSources } from "./cellFunctions.js";
 import { lendXmlToNode } from "./xmlForNode.js";
 
@@ -52,7 +52,10 @@ async function job(): Promise<void> {
       offers: [...values.offers, ...more].map((name) => ({ vendor: vendorOf(name), file: fileOf(name) })),
       listDate: new Date().toISOString().slice(0, 10),
     },
-    { read: readSource, plan: (basket, onBetter) => bestPlan(basket, { seconds: SECONDS, onBetter }) },
+    {
+      ...listReader(() => performance.now()),
+      plan: (basket, onBetter) => bestPlan(basket, { seconds: SECONDS, onBetter }),
+    },
   );
   writeFileSync(values.out, await saveXlsx(model()));
   for (const line of done) console.log(line);

@@ -8,15 +8,17 @@ import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import type { Host } from "../../src/hosts/host.js";
 import { Model } from "../../src/hosts/library.js";
 import { bestPlan } from "../../src/solver/bestPlan.js";
+import { listReader } from "../../src/sources/reader.js";
 import { registerFromSources } from "../../src/start/cellFunctions.js";
 
+const { understand } = listReader(() => performance.now());
 let host: Host;
 let book: Book;
 
 beforeAll(async () => {
   await registerFromSources();
   host = embeddedWorkbook(new Model()).host;
-  await doStep(host, await openSampleStep(host, "2026-11-25"));
+  await doStep(host, await openSampleStep(host, understand, "2026-11-25"));
   book = await openBook(host);
 }, 60_000);
 

@@ -7,7 +7,7 @@ import type { PartsRow } from "../../src/core/index.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import { Model } from "../../src/hosts/library.js";
 import { bestPlan } from "../../src/solver/bestPlan.js";
-import { readSource } from "../../src/sources/readSource.js";
+import { listReader } from "../../src/sources/reader.js";
 import { registerFromSources } from "../../src/start/cellFunctions.js";
 
 const HERE = import.meta.dirname;
@@ -31,7 +31,7 @@ async function jobOf(list: string, offers: string) {
     listDate: "2026-11-25",
   };
   const services = {
-    read: readSource,
+    ...listReader(() => performance.now()),
     plan: (basket: Parameters<typeof bestPlan>[0]) => bestPlan(basket, { seconds: 5 }),
   };
   const { done, plan } = await wholeJob(host, files, services);

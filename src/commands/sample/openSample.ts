@@ -4,7 +4,7 @@ import { readText } from "../../sources/text.js";
 import { bringInListStep, type ListTarget } from "../bringInList.js";
 import { bringInOffersStep } from "../bringInOffers.js";
 import { rateStep } from "../currencies.js";
-import { previewList } from "../previewList.js";
+import { previewList, type UnderstandLines } from "../previewList.js";
 import { mappingFor, vendorList } from "../readVendorList.js";
 import type { Step } from "../step.js";
 import { together } from "../together.js";
@@ -46,11 +46,12 @@ const LISTS: readonly SampleList[] = [
 ];
 
 /** Everything the sample holds, read as if the user had brought it in, and written as one step. */
-export async function openSampleStep(host: Host, listDate: string): Promise<Step> {
-  const lists = LISTS.map(({ file, text, year, ...target }) => {
+export async function openSampleStep(host: Host, understand: UnderstandLines, listDate: string): Promise<Step> {
+  const reads = LISTS.map(async ({ file, text, year, ...target }) => {
     const answers = { capitalM: null, era: year, inForce: DEFAULTS_IN_FORCE };
-    return { target, reading: previewList(readText(text, file), answers) };
+    return { target, reading: await previewList(understand, readText(text, file), answers) };
   });
+  const lists = await Promise.all(reads);
   const vendors = SAMPLE_VENDORS.map(({ vendor, file, text, ...terms }) => {
     const { lines } = readText(text, file);
     const list = vendorList({ vendor, listDate }, lines, mappingFor(null, vendor, lines));

@@ -1,3 +1,4 @@
+import { finished } from "../longWork.js";
 import { type Bounds, boundsOf } from "./bounds.js";
 import { FORMS, JOINS } from "./forms.js";
 import { consider, isBrokenOff, isSettled, type Lookout, lookout } from "./lookout.js";
@@ -31,11 +32,7 @@ export type MadeUpList = { readonly found: readonly MadeUp[]; readonly complete:
  * @example makeUp({ kind: "resistor", wanted: 3e6, window: { min: 2.97e6, max: 3.03e6 }, stock }).found[0]
  */
 export function makeUp(wants: Wants): MadeUpList {
-  const steps = makingUp(wants);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finished(makingUp(wants));
 }
 
 /** The same in steps, for long work: each tells the best so far to whom asks, and the last is the answer. */

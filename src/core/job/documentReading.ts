@@ -1,7 +1,8 @@
 import { complete } from "../complete/complete.js";
+import { asShare, finished } from "../longWork.js";
 import type { ListedPart, Part } from "../part.js";
 import type { PartNumberTable } from "../read/parts/partNumberTable.js";
-import { type ListReading, readList } from "../read/readList.js";
+import { type ListReading, readingList } from "../read/readList.js";
 import type { SourceLine } from "../read/sourceLine.js";
 import type { RulesInForce } from "../rule.js";
 import { splitPart } from "../split/splitPart.js";
@@ -49,8 +50,20 @@ export type ListAnswers = {
  * @example readDocument(lines, { capitalM: null, era: 1948, inForce: DEFAULTS_IN_FORCE }).parts[0].watts // { value: 0.5, from: "note", at: "note 1" }
  */
 export function readDocument(lines: readonly SourceLine[], answers: ListAnswers): DocumentReading {
+  return finished(readingDocument(lines, answers));
+}
+
+/** The share of the time that reading takes; completing what was read takes the rest. */
+const READING_SHARE = 0.8;
+
+/** The same in steps, for a long list: yields the share that is done, 0..1. */
+export function* readingDocument(
+  lines: readonly SourceLine[],
+  answers: ListAnswers,
+): Generator<number, DocumentReading> {
   const { capitalM, partNumbers } = answers;
-  const reading = readList(lines, { ...(capitalM ? { capitalM } : {}), ...(partNumbers ? { partNumbers } : {}) });
+  const told = { ...(capitalM ? { capitalM } : {}), ...(partNumbers ? { partNumbers } : {}) };
+  const reading = yield* asShare(readingList(lines, told), READING_SHARE);
   const own = withDoubts(reading.parts, answers.doubtful ?? []).flatMap((listed) =>
     splitPart(listed).map((split) => ({ split, line: listed.lines[0] ?? 0 })),
   );

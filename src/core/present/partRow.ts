@@ -22,10 +22,7 @@ export function rowOfPart(part: Part, short: string, rules: readonly Rule[]): Pa
   const row: PartsRow = {
     ...emptyRow(PARTS_SHEET),
     id: part.id,
-    project: short,
-    document: part.document,
-    section: part.section,
-    designator: part.designator,
+    ...partKey(part, short),
     printed: part.printed,
     kind: part.kind,
     value: writeValueOrSpan(part.value?.value ?? null, part.span, part.kind),
@@ -36,12 +33,23 @@ export function rowOfPart(part: Part, short: string, rules: readonly Rule[]): Pa
     type: labelOf(rules, "class", part.className.value),
     usedAs: part.role && labelOf(rules, "role", part.role.value),
     more: writeDetails(part) || null,
-    parent: part.parent && [part.parent, part.suffix].filter(Boolean).join(" "),
     perSet: part.quantity,
     unsure: writeWarnings(part.warnings) || null,
   };
   return { ...row, from: writeFrom(originsOf(part, row)) || null };
 }
+
+/** What a part is known by over two readings of one list. */
+export type PartKey = Pick<PartsRow, "project" | "document" | "section" | "designator" | "parent">;
+
+/** What a part is known by, in the cells of its row. @param short The short name of its set. */
+export const partKey = (part: Part, short: string): PartKey => ({
+  project: short,
+  document: part.document,
+  section: part.section,
+  designator: part.designator,
+  parent: part.parent && [part.parent, part.suffix].filter(Boolean).join(" "),
+});
 
 function originsOf(part: Part, row: PartsRow): Origin[] {
   const detail = part.dielectric ?? part.construction ?? part.temperatureCoefficient;

@@ -1,4 +1,5 @@
 import { readFrom, writeFrom } from "./from.js";
+import type { PartKey } from "./partRow.js";
 import { headsOf } from "./sheet.js";
 import { PARTS_SHEET, type PartsRow } from "./sheets/parts.js";
 
@@ -22,7 +23,7 @@ const LISTED = [
 ] as const;
 
 /** What a part is known by over two readings of one list: document, section, designator, and its section of a can. */
-export const samePart = ({ project, document, section, designator, parent }: PartsRow): string =>
+export const samePart = ({ project, document, section, designator, parent }: PartKey): string =>
   [project, document, section, designator, parent].join("|");
 
 /**

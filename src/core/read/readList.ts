@@ -1,3 +1,4 @@
+import { finished } from "../longWork.js";
 import type { ListedPart } from "../part.js";
 import { readLayout } from "./layout/readLayout.js";
 import type { Note } from "./layout/row.js";
@@ -49,14 +50,22 @@ export type ListReading = {
  * @example readList([{ number: 1, text: "R1  470K  1/2 W", cells: null }]).parts[0]!.value // 470000
  */
 export function readList(printed: readonly SourceLine[], options: ReadOptions = {}): ListReading {
+  return finished(readingList(printed, options));
+}
+
+/** The same in steps, for a long list: yields the share of the time that a step usually ends at, 0..1. */
+export function* readingList(printed: readonly SourceLine[], options: ReadOptions): Generator<number, ListReading> {
   const lines = printed.map(withPlainBlanks);
   const noisy = isNoisy(lines);
   const readName = noisy ? noisyDesignators : designatorsOf;
   const layout = readLayout(lines, readName);
+  yield 0.4;
   const { parts: records, ...numbers } = withoutNumberTables(resolveRows(layout.rows, layout.notes, readName));
+  yield 0.5;
   const writing = writingOf(lines, noisy);
   const clauses = clausesOf(layout.notes, writing);
   const texts = records.map((record) => textsOf(record, writing));
+  yield 0.6;
   const valued = texts.flatMap((own) => ofRoles(own, "value", "description"));
   const evidence = evidenceOf(
     valued.map((text) => text.words),
@@ -64,7 +73,9 @@ export function readList(printed: readonly SourceLine[], options: ReadOptions = 
   );
   const dialect = dialectOf(layout.notes, evidence, options.capitalM);
   const context: Context = { writing, dialect, units: bareUnitsOf(clauses) };
+  yield 0.65;
   const stated = records.map((record, i) => statedPart(record, context, texts[i]));
+  yield 0.85;
   const listed = withPartNumbers(stated, records, { own: numbers.described, table: options.partNumbers }, context);
   const parts = finishParts(listed, defaultsOf(clauses), layout.remarks, context);
   return {

@@ -1,12 +1,13 @@
-import { Button, Combobox, Field, Option, ProgressBar } from "@fluentui/react-components";
+import { Button, Combobox, Field, Option } from "@fluentui/react-components";
 import { useState } from "react";
 import { valuesOf } from "../../commands/book.js";
 import { bringInOffersStep } from "../../commands/bringInOffers.js";
 import { columnsOf, likelyVendor, type TakenList, type TriedList, takenListStep } from "../../commands/longLists.js";
-import { textOf, useBench } from "../bench.js";
+import { useBench } from "../bench.js";
 import { PickFile } from "../kit/PickFile.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
+import { useWork, Working } from "../kit/Working.js";
 import { countText } from "../useLists.js";
 import { logDay } from "../when.js";
 import { ListColumns } from "./ListColumns.js";
@@ -19,30 +20,17 @@ const SHOWN = 8;
 /** A file that is looked at: whose list it may be, its columns as corrected (null: as guessed), and what comes of that. */
 type Looked = { readonly vendor: string; readonly columns: string | null; readonly tried: TriedList };
 
-type Work = { readonly done: number; readonly doing: string; readonly stop: AbortController };
-
 /** Brings a vendor's list in: read, shown with its columns, corrected where they are wrong, then written or kept. */
 export function BringInList({ onTaken }: { onTaken: () => void }) {
   const { book, run, say, services } = useBench();
   const [looked, look] = useState<Looked | null>(null);
   const [taken, setTaken] = useState<TakenList | null>(null);
-  const [work, setWork] = useState<Work | null>(null);
-  const busy = async (doing: string, task: (patience: Patience) => Promise<void>) => {
-    const stop = new AbortController();
-    setWork({ done: 0, doing, stop });
-    const onProgress = (done: number, now: string) => setWork({ done, doing: now, stop });
-    try {
-      say(null);
-      await task({ onProgress, signal: stop.signal });
-    } catch (error) {
-      say({ kind: "problem", text: stop.signal.aborted ? "Stopped. Nothing was kept." : textOf(error) });
-    }
-    setWork(null);
-  };
+  const { work, busy } = useWork("Stopped. Nothing was kept.");
   const tryOut = async (vendor: string, columns: string | null) =>
     look({ vendor, columns, tried: await services.lists.tryOut(vendor, columns) });
   const open = (file: File) =>
-    busy("reading the lines", async (patience) => {
+    busy(async (patience) => {
+      say(null);
       setTaken(null);
       look(null);
       await services.lists.open(file, patience);
@@ -52,14 +40,21 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
       await tryOut(vendor, columnsOf(book, vendor));
     });
   const take = ({ vendor, columns }: Looked) =>
-    busy("reading the offers", async (patience) => {
+    busy(async (patience) => {
+      say(null);
       const found = await services.lists.take(vendor, logDay(services.now()), columns, patience);
       setTaken(found);
       look(null);
       onTaken();
       await run(await takenListStep(book, services.lists, found));
     });
-  if (work) return <Working work={work} />;
+  if (work) {
+    return (
+      <Stack title="Bring in a vendor's list" isCard>
+        <Working work={work} />
+      </Stack>
+    );
+  }
   return (
     <>
       <Stack title="Bring in a vendor's list" isCard>
@@ -76,19 +71,6 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
       </Stack>
       {taken && <TakenCard taken={taken} close={() => setTaken(null)} />}
     </>
-  );
-}
-
-type Patience = { readonly onProgress: (done: number, doing: string) => void; readonly signal: AbortSignal };
-
-function Working({ work }: { work: Work }) {
-  return (
-    <Stack title="Bring in a vendor's list" isCard>
-      <Field label={`${work.doing}, ${Math.round(work.done * 100)} %`}>
-        <ProgressBar value={work.done} />
-      </Field>
-      <Button onClick={() => work.stop.abort()}>Stop</Button>
-    </Stack>
   );
 }
 

@@ -19,38 +19,52 @@ const useStyles = makeStyles({
 /**
  * A button that says what it will do. Where cells of the user's would change, it lists them and asks first.
  *
+ * @param step The step, or how to prepare it where that takes long; then `label` says what it does.
  * @param label In place of the step's own name, where the place says the rest.
+ * @param isOff True where it can't be done just now.
  */
 export function StepButton(props: {
-  step: Step;
+  step: Step | (() => Step);
   label?: string;
+  isOff?: boolean;
   appearance?: ButtonProps["appearance"];
   then?: () => void;
 }) {
   const { run } = useBench();
-  const [isAsking, setAsking] = useState(false);
+  const [asking, ask] = useState<Step | null>(null);
   const [isBusy, setBusy] = useState(false);
-  const { step } = props;
-  const go = async (agreed: boolean) => {
-    setAsking(false);
+  const prepared = typeof props.step === "function" ? null : props.step;
+  const go = async (step: Step, agreed: boolean) => {
+    ask(null);
     setBusy(true);
     await run(step, agreed);
     setBusy(false);
     props.then?.();
   };
-  if (isAsking) {
-    return <AskFirst overwrites={step.overwrites} onYes={() => void go(true)} onNo={() => setAsking(false)} />;
+  const press = async () => {
+    setBusy(true);
+    await shown();
+    const step = typeof props.step === "function" ? props.step() : props.step;
+    setBusy(false);
+    if (step.overwrites.length > 0) ask(step);
+    else await go(step, false);
+  };
+  if (asking) {
+    return <AskFirst overwrites={asking.overwrites} onYes={() => void go(asking, true)} onNo={() => ask(null)} />;
   }
   return (
     <Button
       appearance={props.appearance ?? "secondary"}
-      disabled={isBusy || !doesSomething(step)}
-      onClick={() => (step.overwrites.length > 0 ? setAsking(true) : void go(false))}
+      disabled={isBusy || props.isOff || (prepared !== null && !doesSomething(prepared))}
+      onClick={() => void press()}
     >
-      {isBusy ? "Working" : (props.label ?? step.name)}
+      {isBusy ? "Working" : (props.label ?? prepared?.name)}
     </Button>
   );
 }
+
+/** Resolves once what was changed on the page can be seen: what is done then may hold the page up. */
+const shown = () => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done)));
 
 function AskFirst(props: { overwrites: readonly Overwrite[]; onYes: () => void; onNo: () => void }) {
   const styles = useStyles();

@@ -5,7 +5,7 @@ import { Row, Stack } from "../kit/Stack.js";
 import { CorrectFigures } from "./CorrectFigures.js";
 import type { StepThrough } from "./Frame.js";
 import { Became, LineText } from "./LineView.js";
-import type { UnderstoodLine } from "./lineByLine.js";
+import { isUnsure, type UnderstoodLine } from "./lineByLine.js";
 
 /** The line in the hand: its writing, how it is understood, and the way to say what really stands there. */
 export function ChosenLine(props: {
@@ -49,7 +49,7 @@ export function ChosenLine(props: {
               Correct it
             </Button>
           )}
-          {parts.some(({ row }) => row.unsure !== null) && (
+          {parts.some(isUnsure) && (
             <Button size="small" onClick={accept}>
               Right as it is
             </Button>

@@ -3,7 +3,7 @@ import { type FormEvent, useState } from "react";
 import { type CorrectedCells, type Correction, cellsOfCorrection, type PartsRow } from "../../core/index.js";
 import { textOf } from "../bench.js";
 import { Row } from "../kit/Stack.js";
-import type { UnderstoodPart } from "./lineByLine.js";
+import { rowAsCorrected, type UnderstoodPart } from "./lineByLine.js";
 
 const FIELDS = ["value", "tolerance", "watts", "volts"] as const;
 const LABELS: Readonly<Record<(typeof FIELDS)[number], string>> = {
@@ -17,7 +17,8 @@ const printed = (row: PartsRow, field: (typeof FIELDS)[number]) => String(row[fi
 
 /** What the page really says of a part; what is typed here is the person's word and outranks the list. */
 export function CorrectFigures(props: { part: UnderstoodPart; done: (cells: CorrectedCells | null) => void }) {
-  const { part, row } = props.part;
+  const { part } = props.part;
+  const row = rowAsCorrected(props.part);
   const [typed, setTyped] = useState<Correction>({});
   const [problem, setProblem] = useState<string | null>(null);
   const take = (event: FormEvent) => {

@@ -1,7 +1,7 @@
-import { Checkbox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Button, Checkbox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { type KeyboardEvent, useState } from "react";
 import { counted } from "../../commands/step.js";
-import { Stack } from "../kit/Stack.js";
+import { Row, Stack } from "../kit/Stack.js";
 import { Became, LineText } from "./LineView.js";
 import type { UnderstoodLine } from "./lineByLine.js";
 
@@ -23,10 +23,13 @@ const useStyles = makeStyles({
   },
 });
 
-/** As many lines as are drawn at first: lines with a problem come first. */
-const SHOWN = 300;
+/** As many lines as are drawn at once, so that a long list does not hold the page up. */
+const SHOWN = 200;
 
-/** A list line by line: its own writing, and how it was understood; lines with a problem first. Arrow keys go from line to line. */
+/**
+ * A list line by line: its own writing, and how it was understood; lines with a problem first. Arrow keys go from line to
+ * line. A long list is shown in parts: the one with the chosen line, until the person turns to another.
+ */
 export function ListPreview(props: {
   title: string;
   lines: readonly UnderstoodLine[];
@@ -37,15 +40,23 @@ export function ListPreview(props: {
   const [onlyUnsure, setOnlyUnsure] = useState(false);
   const first = props.lines.filter(({ isUnsure }) => isUnsure);
   const lines = onlyUnsure ? first : [...first, ...props.lines.filter(({ isUnsure }) => !isUnsure)];
+  const [turned, turn] = useState<{ readonly chosen: number | null; readonly from: number } | null>(null);
+  const at = lines.findIndex(({ line }) => line.number === props.chosen);
+  const from = turned && turned.chosen === props.chosen ? turned.from : Math.max(0, at - (at % SHOWN));
+  const to = Math.min(from + SHOWN, lines.length);
+  const turnTo = (from: number) => turn({ chosen: props.chosen, from });
   return (
     <Stack title={props.title}>
       <Checkbox
         label={`Only ${counted(first.length, "line")} with something unsure`}
         checked={onlyUnsure}
-        onChange={(_, { checked }) => setOnlyUnsure(checked === true)}
+        onChange={(_, { checked }) => {
+          setOnlyUnsure(checked === true);
+          turn(null);
+        }}
       />
       <ol className={styles.list} onKeyDown={goWithArrows}>
-        {lines.slice(0, SHOWN).map((understood) => {
+        {lines.slice(from, to).map((understood) => {
           const isChosen = understood.line.number === props.chosen;
           return (
             <li
@@ -66,7 +77,19 @@ export function ListPreview(props: {
           );
         })}
       </ol>
-      {lines.length > SHOWN && <span>and {lines.length - SHOWN} lines more</span>}
+      {lines.length > SHOWN && (
+        <Row>
+          <span>
+            {from + 1} to {to} of {lines.length}
+          </span>
+          <Button size="small" disabled={from === 0} onClick={() => turnTo(Math.max(0, from - SHOWN))}>
+            Those before
+          </Button>
+          <Button size="small" disabled={to === lines.length} onClick={() => turnTo(to)}>
+            Those after
+          </Button>
+        </Row>
+      )}
     </Stack>
   );
 }

@@ -1,5 +1,5 @@
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { useEffect, useMemo, useState } from "react";
+import { memo, useEffect, useMemo, useState } from "react";
 import { type Corrected, notTold } from "../../commands/bringInList.js";
 import type { PagePictures, Source } from "../../commands/previewList.js";
 import { counted } from "../../commands/step.js";
@@ -38,7 +38,7 @@ const useStyles = makeStyles({
 });
 
 /** The page or the text on one side, how it is understood on the other (below, in a narrow pane); either lights the other. */
-export function SideBySide(props: {
+export const SideBySide = memo(function SideBySide(props: {
   source: Source;
   file: File | null;
   reading: DocumentReading;
@@ -100,7 +100,7 @@ export function SideBySide(props: {
       </div>
     </div>
   );
-}
+});
 
 /** The pages of the file as pictures; null until they are there, and for a file without. */
 function usePictures({ form }: Source, file: File | null): PagePictures | null {

@@ -13,7 +13,7 @@ export function WelcomeScreen({ go }: ScreenProps) {
   const [isBusy, setBusy] = useState(false);
   const open = async () => {
     setBusy(true);
-    await run(await openSampleStep(host, logDay(services.now())));
+    await run(await openSampleStep(host, services.understand, logDay(services.now())));
     await host.select({ sheet: "Parts", row: 1, column: 1 });
     setBusy(false);
   };

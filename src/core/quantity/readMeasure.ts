@@ -21,6 +21,9 @@ const LENGTHS: Readonly<Record<string, Unit>> = {
   mm: { measure: "metre", factor: 1e-3 },
 };
 
+/** A number without its unit is farads only where it is as small as farads are; ".01" on a capacitor means microfarads. */
+const isBareMicrofarads = (number: number, measure: Measure) => measure === "farad" && number >= 0.001;
+
 /**
  * A rating that a text says, in base units: watts, volts, amperes, hertz, metres, or a ratio.
  *
@@ -34,7 +37,8 @@ export function readMeasure(text: string, measure: Measure): number {
   const number = scanNumber(plain, 0);
   const word = number ? plain.slice(number.end).trim() : "";
   const unit = word === "" ? { measure, factor: 1 } : (measure === "metre" && LENGTHS[word]) || unitNamed(word);
-  if (!number || !unit || (unit.measure !== null && unit.measure !== measure)) {
+  const isVague = number !== null && word === "" && isBareMicrofarads(number.value, measure);
+  if (!number || !unit || isVague || (unit.measure !== null && unit.measure !== measure)) {
     throw new PartsError("unreadable", text, `Write it like ${LIKE[measure]}.`);
   }
   return Number((sign * number.value * unit.factor).toPrecision(15));

@@ -22,6 +22,8 @@ describe("a rating as people write it", () => {
     ["abc", "watt", "no number"],
     ["1 2", "watt", "two numbers"],
     ["", "volt", "nothing"],
+    [".01", "farad", "a capacitor that says no unit means microfarads"],
+    ["20", "farad", "or so"],
   ] as const)("%s in %s is refused: %s", (...[text, measure]) => {
     expect(() => readMeasure(text, measure)).toThrow("Write it like");
   });

@@ -12,6 +12,7 @@ import { numbersWithoutValue, type PartNumberTable, withPartNumbers } from "./pa
 import { statedPart } from "./parts/statedPart.js";
 import { ofRoles, textsOf } from "./parts/texts.js";
 import { designatorsOf } from "./records/designators.js";
+import { withFootnotes } from "./records/footnotes.js";
 import { isNoisy, noisyDesignators } from "./records/noise.js";
 import { withoutNumberTables } from "./records/numberTables.js";
 import { resolveRows } from "./records/resolveRows.js";
@@ -60,7 +61,8 @@ export function* readingList(printed: readonly SourceLine[], options: ReadOption
   const readName = noisy ? noisyDesignators : designatorsOf;
   const layout = readLayout(lines, readName);
   yield 0.4;
-  const { parts: records, ...numbers } = withoutNumberTables(resolveRows(layout.rows, layout.notes, readName));
+  const { parts: listedRows, ...numbers } = withoutNumberTables(resolveRows(layout.rows, layout.notes, readName));
+  const records = withFootnotes(listedRows, [...layout.notes, ...layout.remarks]);
   yield 0.5;
   const writing = writingOf(lines, noisy);
   const clauses = clausesOf(layout.notes, writing);

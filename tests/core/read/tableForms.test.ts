@@ -132,6 +132,16 @@ describe("cans whose marks stand behind their sections", () => {
   });
 });
 
+test.each<[string, object]>([
+  ["R1, R2|2 x 100K, 1 W", { value: 100e3, quantity: 2 }],
+  ["C2|100 cm", { value: 1.112650056e-10 }],
+  ["L1|4u7", { value: 4.7e-6 }],
+  ["C3|2 sect., 0.5 uf ea., 400 v", { volts: 400, sections: [{ farads: 0.5e-6 }, { farads: 0.5e-6 }] }],
+  ["TR1|Transistor", { kind: "other" }],
+])("%s is read as %j (common practice; a centimetre of capacitance is 1.112650056 pF)", (row, expected) =>
+  expect(partOf(`Ref|Description\n${row}`, row.slice(0, row.search(/[,|]/)), {}, "|")).toMatchObject(expected),
+);
+
 describe("faults that are read as printed and said", () => {
   test.each([
     // list, name, value, code, why

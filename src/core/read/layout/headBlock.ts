@@ -51,7 +51,10 @@ const MOST_STRANGE = 0.5;
 
 /** Lines of several words each and no figure: more than a heading under the heads, and no row. */
 const isAllWords = (lines: readonly Strip[]) =>
-  lines.every(({ pieces }) => pieces.length > 1 && pieces.every(({ text }) => !/\d/.test(text)));
+  lines.every(({ pieces }) => {
+    const filled = pieces.filter(({ text }) => text.trim() !== "");
+    return filled.length > 1 && filled.every(({ text }) => !/\d/.test(text));
+  });
 
 /** A column of heads: its words, and whether they all stand on the first line. */
 type StackedHead = Piece & { readonly end: number; readonly onFirst: boolean };

@@ -70,8 +70,8 @@ const GENERAL = new Set("number no nr part parts list total name title type net 
 
 /** The role that some words of a longer head give it, those at its end before those at its start: "Total resistance", "Qty -11". */
 function roleByWords(text: string): Role | null {
-  const words = text.length > LONGEST_HEAD ? [] : keyOf(text).split(" ");
-  for (let count = words.length - 1; count > 0; count--)
+  const words = text.length > LONGEST_HEAD ? [] : keyOf(text.replace(/\bper\b.*$/i, "")).split(" ");
+  for (let count = words.length; count > 0; count--)
     for (const phrase of [words.slice(-count).join(" "), words.slice(0, count).join(" ")]) {
       const role = GENERAL.has(phrase) ? undefined : ROLE_OF.get(phrase);
       if (role) return role;
@@ -137,25 +137,26 @@ function withPartNumber(heads: readonly Piece[], roles: readonly (Role | null)[]
 
 const DESCRIBES: ReadonlySet<Role | null> = new Set<Role>(["description", "value"]);
 
+const FEWEST = 2;
+const FEWEST_OF_LONGER = 3;
 const STRONG: ReadonlySet<Role | null> = new Set<Role>(["designator", "description", "value", "item"]);
 
-const FEWEST = 2;
-
 /**
- * The heads that a line's pieces are, or null when the line is no head: at least two known words, and no more strange
- * pieces than known ones (twice as many, where no figure stands among them).
+ * The heads that a line's pieces are, or null when the line is no head: at least two known heads, and no more strange
+ * pieces than known ones (twice as many, where no figure stands among them); or one, and a known word in each of the others.
  */
 export function headsOf(pieces: readonly Piece[]): Head[] | null {
   const filled = pieces.filter((piece) => piece.text.trim() !== "");
-  const named = filled.map((piece) => roleOfHead(piece.text));
-  const known = named.filter((role) => role !== null).length;
-  const strong = named.some((role) => STRONG.has(role)) || (named.includes("partNumber") && named.includes("price"));
+  const exact = filled.map((piece) => roleOfHead(piece.text));
+  const known = exact.filter((role) => role !== null).length;
+  if (known === 0) return null;
   const isWords = filled.every((piece) => !/\d/.test(piece.text));
-  if (known < FEWEST || known * (isWords ? 3 : 2) < filled.length || !strong) return null;
-  const roles = withPartNumber(
-    filled,
-    filled.map((piece, i) => named[i] ?? roleByWords(piece.text)),
-  );
+  const isStrong = exact.some((role) => STRONG.has(role)) || (exact.includes("partNumber") && exact.includes("price"));
+  const isHead = known >= FEWEST && known * (isWords ? 3 : 2) >= filled.length && isStrong;
+  if (!isHead && !(isWords && filled.length >= FEWEST_OF_LONGER)) return null;
+  const longer = filled.map((piece, i) => exact[i] ?? roleByWords(piece.text));
+  if (!isHead && !(longer.every((role) => role !== null) && longer.some((role) => STRONG.has(role)))) return null;
+  const roles = withPartNumber(filled, longer);
   return filled.map((piece, i) => ({
     role: roles[i] ?? "remarks",
     unit: unitOfHead(piece.text),

@@ -20,6 +20,7 @@ export function takeHeading(walk: Walk, strip: Strip): boolean {
     return true;
   }
   if ((filled.length !== 1 && !framed) || /,$/.test(text) || !standsAsHeading(walk, strip)) return false;
+  if (isNextNote(walk, strip, text)) return false;
   const isTitle = /^#\s/.test(text);
   const kind = isKindHeading(text);
   const isSubtitle = walk.pending !== null && isBracketed(text);
@@ -32,6 +33,10 @@ export function takeHeading(walk: Walk, strip: Strip): boolean {
   walk.furniture.push(...strip.numbers);
   return true;
 }
+
+/** "3. GMV." below "2. Tolerance 1%." is the next note, no numbered heading. */
+const isNextNote = ({ notes }: Walk, { numbers }: Strip, text: string) =>
+  /^\(?\d{1,2}[.)]\s/.test(text) && notes.at(-1)?.lines.at(-1) === numbers[0]! - 1;
 
 const isBracketed = (text: string) => /^\(.*\)$/.test(text.trim());
 

@@ -1,4 +1,4 @@
-import { designatorsAt } from "../records/designators.js";
+import { columnNamesOf, designatorsAt } from "../records/designators.js";
 import { goesOnWithList, isUnfinished, joinCells, type OpenRow, readsOn, textIn } from "./continuation.js";
 import { isPageLine } from "./headings.js";
 import type { Strip } from "./pieces.js";
@@ -71,12 +71,11 @@ function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): bool
   return own !== null;
 }
 
-/** A part named by letters alone (LS, RX), or by a bare number where all are, with more in its row. */
+/** A part whose name only its column makes plain (LS, 1R1), or a bare number where all are, with more in its row. */
 const isLettered = (walk: Walk, text: string, cells: readonly RowCell[]) =>
   walk.heads !== null &&
   cells.length > 1 &&
-  (/^[A-Z]{1,4}(?:-[A-Z])?$/.test(text) || (walk.numbered && /^\d{1,3}[A-Z]?$/.test(text))) &&
-  !/^(?:NOTE|REV|SEE|ALL|THE|FOR|REF)$/.test(text);
+  (columnNamesOf(text) !== null || (walk.numbered && /^\d{1,3}[A-Z]?$/.test(text)));
 
 /** "  C12A  40 mf., 150 volts" under C12: a section of the can above on a line of its own. */
 function sectionRow(above: string, cells: readonly RowCell[]): RowCell[] | null {

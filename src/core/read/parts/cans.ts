@@ -72,13 +72,20 @@ export function canOfPieces(words: Words, names: readonly string[]): Can | null 
 
 const GANGS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, "2": 2, "3": 3, "4": 4, dual: 2, twin: 2 };
 
-/** A ganged capacitor whose one value is said of each section ("two-gang, 365 mmf each section"). */
-export function canOfGang(text: string, value: number | null, names: readonly string[]): Can | null {
+const EACH = /\b(?:each|ea|per)\.?\s+(?:section|sect|gang)\b|\b(?:each|ea)\b\.?(?=\s*(?:[,;]|$))/i;
+
+/** A ganged or sectioned capacitor whose one value is said of each ("two-gang, 365 mmf each section"; "2 sect, 0.5 uf ea, 400 v"). */
+export function canOfGang(
+  text: string,
+  value: number | null,
+  volts: readonly number[],
+  names: readonly string[],
+): Can | null {
   const count = /\b(two|three|four|dual|twin|[234])[-\s]?(?:gang|section|sect|fach)/i.exec(text)?.[1];
-  if (value === null || !count || !/\b(?:each|per)\s+(?:section|sect|gang)\b|\beach$/i.test(text)) return null;
+  if (value === null || !count || !EACH.test(text)) return null;
   return canOfList(
     Array.from({ length: GANGS[count.toLowerCase()]! }, () => value),
-    [],
+    volts,
     names,
     text,
   );

@@ -22,6 +22,9 @@ export type Clues = {
 
 const MICRO: Unit = { measure: "farad", factor: 1e-6 };
 const PICO: Unit = { measure: "farad", factor: 1e-12 };
+/** Capacitance in centimetres, the electrostatic unit of German lists before 1940: 1 cm is 1.113 pF. */
+const CENTIMETRE = 1e-2;
+const PICOFARADS_OF_A_CENTIMETRE = 1.112650056;
 const plain = (value: number): InBase => ({ value, warnings: [] });
 
 /** The figure as the part's value in base units, or null when it does not measure what the part's value is. */
@@ -58,7 +61,10 @@ function settle(
   if (unit.capitalM && (unit.measure === null || unit.measure === "ohm"))
     return capitalM(number, clues, context, wanted);
   if (unit.measure === wanted) return plain(times(number, unit.factor));
+  if (wanted === "farad" && unit.measure === "metre" && unit.factor === CENTIMETRE)
+    return plain(times(number * PICOFARADS_OF_A_CENTIMETRE, 1e-12));
   if (unit.measure !== null) return null;
+  if (wanted === "henry" && unit.factor < 1) return plain(times(number, unit.factor));
   if (wanted === "ohm") return unit.factor >= 1e3 ? plain(times(number, unit.factor)) : null;
   if (wanted === "farad" && unit.factor < 1) return plain(times(number, unit.factor));
   if (wanted === "farad" && unit.factor === 1e3 && clues.dielectric !== "electrolytic")

@@ -64,7 +64,9 @@ export function kindOf(names: readonly string[], words: readonly Words[], headin
 /** The letters hold unless the first noun says otherwise: a clamp under C, a lamp under M. */
 function corrected(kind: Kind, nouns: readonly Noun[]): Kind {
   const first = nouns[0];
-  if (kind === "capacitor" && first?.field === "other" && first.from === 0) return "other";
+  const isOther = first?.field === "other" && first.from === 0;
+  if (isOther && (kind === "capacitor" || (kind === "transformer" && nouns.every(({ field }) => field === "other"))))
+    return "other";
   const own = first?.field === "kind" && OVERRIDES.has(first.value as Kind) ? (first.value as Kind) : kind;
   return kind === "capacitor" || kind === "tube" || kind === "transformer" ? kind : own;
 }

@@ -10,12 +10,16 @@ import { kindOf } from "./kinds.js";
 import { statedConstruction, statedDielectric, statedTaper } from "./materials.js";
 import { innerOfCoil, innerOfNetwork, innerOfTapped } from "./networks.js";
 import { quantityOf } from "./quantity.js";
-import { ratingOf, relativeTolerance, statedTolerance } from "./ratings.js";
+import { ratingOf } from "./ratings.js";
+import { relativeTolerance, statedTolerance } from "./statedTolerance.js";
 import { ofRoles, printedText, type Text, textsOf, valueText } from "./texts.js";
 import { type ReadValues, readValues } from "./value.js";
 
 /** Kinds whose printed volts are windings, not a rating. */
 const NO_VOLTS: ReadonlySet<Kind> = new Set(["transformer", "inductor", "switch", "tube"]);
+
+/** Kinds whose printed watts are those of a load, or of the resistor they are wound on. */
+const NO_WATTS: ReadonlySet<Kind> = new Set(["transformer", "inductor"]);
 
 /** What a part states by its own line alone, with what the later steps need: the words, those of the heading above. */
 export type Stated = {
@@ -44,7 +48,7 @@ export function statedPart(
   const volts = NO_VOLTS.has(kind) ? [] : ratedVolts.figures;
   const ratedWatts = ratingOf(texts, "watts", kind);
   const watts = ratedWatts.figures[0] ?? code?.watts ?? null;
-  const tolerance = statedTolerance(texts);
+  const tolerance = statedTolerance(texts, kind);
   const clues = {
     kind,
     dielectric: materials.dielectric ?? (isCan(words) ? "electrolytic" : null),
@@ -53,7 +57,8 @@ export function statedPart(
     wirewound: materials.construction === "wirewound",
     toleranceUnit: tolerance.absolute?.unit ?? null,
   };
-  const read = code ? withCode(readValues(texts, clues, context), code) : readValues(texts, clues, context);
+  const printed = oneForEachName(readValues(texts, clues, context), record.names, kind);
+  const read = code ? withCode(printed, code) : printed;
   const can = kind === "capacitor" ? canOf(texts, read, volts, record) : null;
   const inner = innerOf(kind, texts, read, context);
   const absolute = tolerance.absolute;
@@ -70,7 +75,7 @@ export function statedPart(
     valueMin: read.min,
     valueMax: read.max,
     tolerance: tolerance.tolerance ?? fromAbsolute(absolute, read) ?? (absolute ? null : (code?.tolerance ?? null)),
-    watts: kind === "transformer" ? null : watts,
+    watts: NO_WATTS.has(kind) ? null : watts,
     volts: can ? can.volts : (volts[0] ?? null),
     construction: materials.construction,
     dielectric: materials.dielectric,
@@ -116,6 +121,13 @@ function headingDielectric(kind: Kind, heading: Words | null): Dielectric | null
   return (heading.meanings.find((meaning) => meaning.field === "dielectric")?.value as Dielectric | undefined) ?? null;
 }
 
+/** "2 x 100K" for R1 and R2 is a resistor for each, no tapped one. */
+function oneForEachName(read: ReadValues, names: readonly string[], kind: Kind): ReadValues {
+  const { list } = read;
+  const isEach = kind === "resistor" && list?.length === names.length && new Set(list).size === 1 && list.length > 1;
+  return isEach ? { ...read, value: list[0]!, list: null } : read;
+}
+
 /** A type designation gives what the words leave out; its value only where no other is printed. */
 function withCode(read: ReadValues, code: DecodedCode): ReadValues {
   if (read.value !== null || read.list || read.state === "range" || read.min !== null || read.warnings.length > 0)
@@ -145,7 +157,7 @@ function canOf(texts: readonly Text[], read: ReadValues, volts: readonly number[
     const can = canOfLabels(words, (label) => label) ?? canOfPieces(words, record.names);
     if (can) return can;
   }
-  return canOfGang(valueText(record), read.value ?? read.max, record.names);
+  return canOfGang(valueText(record), read.value ?? read.max, volts, record.names);
 }
 
 function innerOf(kind: Kind, texts: readonly Text[], read: ReadValues, context: Context): ListedPart["inner"] {

@@ -64,7 +64,8 @@ function saidBehind(tokens: readonly Token[], amount: Amount, meanings: readonly
     if (meaning.from !== next) continue;
     const key = tokens[meaning.from]!.key;
     if (meaning.field === "aside" && meaning.value !== "next" && (key !== "dc" || measure === "ohm")) return key;
-    if (meaning.field === "count" && amount.figures[0]!.unit === null) return "count";
+    const isEachSection = key === "each" && tokens[meaning.to]?.type === "word";
+    if (meaning.field === "count" && amount.figures[0]!.unit === null && !isEachSection) return "count";
   }
   return null;
 }

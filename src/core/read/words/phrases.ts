@@ -20,8 +20,8 @@ function byFirstWord(): Map<string, Phrase[]> {
   return map;
 }
 
-/** Signs that may stand between the words of one phrase: wire-wound, S. I. T. */
-const JOINS = new Set(["-", ".", "–"]);
+/** Signs that may stand between the words of one phrase: wire-wound, S. I. T., W/W. */
+const JOINS = new Set(["-", ".", "–", "/"]);
 
 /** The end of the phrase at a token, or -1 when the words differ. */
 function matchEnd(tokens: readonly Token[], at: number, keys: readonly string[]): number {

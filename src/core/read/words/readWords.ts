@@ -19,7 +19,8 @@ import type { PrintedTolerance, Words } from "./words.js";
  * @example readWords(".05 mf., 200 volts, paper").amounts.length // 2
  */
 export function readWords(text: string, writing: Writing = PLAIN_WRITING, isValue = false): Words {
-  const tokens = isValue ? withLeadingR(tokensOf(text, writing)) : tokensOf(text, writing);
+  const printed = tokensOf(closeGroups(text, isValue), writing);
+  const tokens = isValue ? withLeadingR(printed) : printed;
   const meanings = phrasesOf(tokens);
   const references = referencesOf(tokens, meanings);
   const { amounts, tolerances, ppm } = numbersOf(tokens, references);
@@ -35,6 +36,16 @@ export function readWords(text: string, writing: Writing = PLAIN_WRITING, isValu
     coefficient: ppm ?? coefficientOf(tokens),
     colours: coloursOf(tokens),
   };
+}
+
+const GROUPED = /(?<![\d.,])\d{1,3}(?: \d{3})+(?= ?(?:ohms?\b|Ω|Ω|[pn]F\b|mmf|uuf)|(?<=000)(?![\d.,]))/gi;
+const GROUPED_VALUE = /^\d{1,3}(?: \d{3})+$/;
+
+/** Thousands that a blank sets apart, closed up: 50 000 pF. In "8 450 V" the blank parts a value from its volts. */
+function closeGroups(text: string, isValue: boolean): string {
+  if (!/\d \d{3}/.test(text)) return text;
+  if (isValue && GROUPED_VALUE.test(text)) return text.replaceAll(" ", "");
+  return text.replace(GROUPED, (group) => group.replaceAll(" ", ""));
 }
 
 /** In a column of values a text that begins with R and figures is a value below one ohm (R47), no designator. */

@@ -41,7 +41,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
     "",
     "volume|loudness|treble|bass|contrast|brightness|brilliance|vert hold|vertical hold|hor hold|horiz hold|horizontal hold|height|vertical linearity|vert linearity|picture|sensitivity|bias adj|zero adj|hum adj",
   ],
-  ["kind", "thermistor", "thermistor|thermistors|ntc|ptc|thermistance|heissleiter|heißleiter|surge limiter"],
+  ["kind", "thermistor", "thermistor|thermistors|thermal|ntc|ptc|thermistance|heissleiter|heißleiter|surge limiter"],
   [
     "kind",
     "network",
@@ -62,7 +62,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "lamp",
-    "lamp|lamps|pilot light|pilot lights|bulb|bulbs|dial light|lampe|ampoule|voyant|skalenlampe|glimmlampe|neon",
+    "lamp|lamps|pilot light|pilot lights|bulb|bulbs|dial light|lampe|ampoule|voyant|skalenlampe|glimmlampe|lämpchen|skalenlämpchen|glühlampe|neon",
   ],
   [
     "kind",
@@ -94,7 +94,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "construction",
     "wirewound",
-    "wire wound|wirewound|ww|wire wd|bobiné|bobinée|bobinées|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm",
+    "wire wound|wirewound|ww|w w|wire wd|bobiné|bobinée|bobinées|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm",
   ],
   [
     "dielectric",
@@ -105,7 +105,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "dielectric",
     "silver-mica",
-    "silver mica|mica argenté|sil mica|silv mica|silvered mica|silver micas|silvered micas|sm|silverglimmer|dipped mica",
+    "silver mica|mica argenté|sil mica|silv mica|silvered mica|silver micas|s mica|silvered micas|sm|silverglimmer|dipped mica",
   ],
   [
     "dielectric",
@@ -174,7 +174,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "count",
     "count",
-    "gang|section|sections|sect|pole|pos|position|positions|turn|turns|pin|prong|lug|required|req|used|off|band|bands|pi|deck|meg cycles|tube|tubes|pair|deg|stage|pieces|pcs|each|conductor|fach",
+    "gang|section|sections|sect|pole|pos|position|positions|turn|turns|pin|prong|lug|required|req|used|off|band|bands|pi|deck|meg cycles|tube|tubes|pair|deg|stage|pieces|pcs|each|ea|conductor|fach",
   ],
   [
     "shape",

@@ -12,5 +12,11 @@ test.each([
     "a last Part is the number to order by",
   ],
   [["Symbol", "Part", "Rating"], ["designator", "description", "rating"], "elsewhere Part names the thing"],
+  [
+    ["Symbol Number", "Description", "Quantity per unit"],
+    ["designator", "description", "quantity"],
+    "one known head, and a known word in each of the others",
+  ],
+  [["REF", "-1 QTY", "-2 QTY", "DESCRIPTION"], ["designator", "quantity", "quantity", "description"], "variants"],
   [["Symbol", "Part"], ["designator", "description"], "nothing else describes it"],
 ])("the heads %j are %j: %s", (heads, roles) => expect(rolesOf(...heads)).toEqual(roles));

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { designatorsAt, designatorsOf } from "../../../../src/core/read/records/designators.js";
+import { columnNamesOf, designatorsAt, designatorsOf } from "../../../../src/core/read/records/designators.js";
 
 test.each([
   ["R12", "R12", "one"],
@@ -43,6 +43,14 @@ test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K", "C
     expect(designatorsOf(text)).toBeNull();
   },
 );
+
+test.each<[string, string[] | null, string]>([
+  ["1R1, 1R2", ["1R1", "1R2"], "a number of the unit before the name"],
+  ["Dr", ["Dr"], "letters of a German list"],
+  ["LS-A", ["LS-A"], "letters with a suffix"],
+  ["Tube", null, "a word"],
+  ["NOTE", null, "a word in capitals that heads remarks"],
+])("in a column of names %s is %j: %s", (text, names, _why) => expect(columnNamesOf(text)).toEqual(names));
 
 test("designators stop where the value begins", () => {
   expect(designatorsAt("R1, R5, R7 470K")).toEqual({ names: ["R1", "R5", "R7"], end: 10 });

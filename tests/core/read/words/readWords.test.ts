@@ -18,6 +18,8 @@ describe("amounts in the words of a line", () => {
     ["2 x 0.5 uf", "list", [2, 0.5], "two sections of a half"],
     ["1 1/2 meg.", "one", [1.5], "a mixed number"],
     ["100-mfd", "one", [100], "a hyphen before the unit"],
+    ["50 000 pF", "one", [50_000], "a blank sets the thousands apart"],
+    ["8 450 V", "one", [8], "this blank parts a value from its volts"],
     ["Three hundred ohms", "one", [300], "a number in words"],
   ] as const)("%s is a %s of %j: %s", (text, join, numbers, _why) => {
     expect(joins(text)[0]).toBe(join);

@@ -38,13 +38,18 @@ function sizeOf({ newValue, kind }: PartsRow): number | null {
   return attempt(() => networkValue(readNetwork(newValue ?? "", known), known));
 }
 
-/** Rows worked out before, by all that was given: each row is asked for once a column. Forgotten when there are many. */
+/**
+ * Rows worked out before, by all that was given: each row is asked for once a column. Forgotten when there are more than the
+ * longest list has, for a sheet asks down one column after the other.
+ */
 const memo = new Map<string, WorkedOut>();
-const MOST = 5000;
+const MOST = 30_000;
 
 /** What the rules say of a row, worked out once; worked out anew where a verdict or an action of it is the user's. */
 function ruledOrTyped(row: PartsRow): WorkedOut {
-  const given = Object.entries(row).filter(([key]) => !PARTS_SHEET.columns[key as keyof PartsRow].live);
+  const given = Object.entries(row).filter(
+    ([key, cell]) => cell !== null && !PARTS_SHEET.columns[key as keyof PartsRow].live,
+  );
   const name = JSON.stringify(given);
   const ruled = memo.get(name) ?? workOut({ ...row, verdict: null, action: null }, rulesOfText(row.rules));
   if (memo.size >= MOST) memo.clear();

@@ -56,11 +56,23 @@ export function placesOf<S extends Sheet>(
   sheet: S,
   heads: readonly Cell[],
 ): Readonly<Partial<Record<keyof S["columns"], number>>> {
-  const at = new Map(heads.map((head, index) => [sameHead(head), index] as const).reverse());
-  const found = Object.entries(sheet.columns).map(([key, column]) => [key, at.get(sameHead(column.head))] as const);
-  return Object.fromEntries(found.filter(([, index]) => index !== undefined)) as Partial<
-    Record<keyof S["columns"], number>
-  >;
+  const keys = keysByHead(sheet);
+  const places: Record<string, number> = {};
+  for (const [at, head] of heads.entries()) {
+    const key = keys.get(sameHead(head));
+    if (key !== undefined && places[key] === undefined) places[key] = at;
+  }
+  return places as Partial<Record<keyof S["columns"], number>>;
+}
+
+/** What each sheet's columns are called, told once a sheet: cells ask for it one by one. */
+const known = new WeakMap<Sheet, ReadonlyMap<string, string>>();
+
+function keysByHead(sheet: Sheet): ReadonlyMap<string, string> {
+  const keys =
+    known.get(sheet) ?? new Map(Object.entries(sheet.columns).map(([key, { head }]) => [sameHead(head), key]));
+  known.set(sheet, keys);
+  return keys;
 }
 
 const sameHead = (head: Cell) =>

@@ -80,7 +80,8 @@ function UseOfRows({ choice }: { choice: RowChoice }) {
   /** Null while none is chosen; "" leaves the use open. */
   const [use, setUse] = useState<string | null>(null);
   const { rows } = choice;
-  const taken = rows.filter((row) => picked.includes(row.at));
+  const ticked = new Set(picked);
+  const taken = rows.filter((row) => ticked.has(row.at));
   const kinds = new Set(taken.map(({ values }) => values.kind));
   const inForce = rulesOf(book, rows[0]?.values.project ?? null);
   const roles = inForce.rules.filter(({ scope, kind }) => scope === "role" && (kind === null || kinds.has(kind)));

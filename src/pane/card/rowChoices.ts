@@ -26,8 +26,13 @@ export function rowChoices(rows: readonly PartRow[]): readonly RowChoice[] {
 }
 
 function groups(id: string, rows: readonly PartRow[], nameOf: (row: PartsRow) => string | null): RowChoice[] {
-  const names = new Set(rows.flatMap(({ values }) => nameOf(values) ?? []));
-  return [...names]
-    .map((name) => ({ id: `${id} ${name}`, name, rows: rows.filter(({ values }) => nameOf(values) === name) }))
-    .filter((choice) => choice.rows.length > 1);
+  const named = new Map<string, PartRow[]>();
+  for (const row of rows) {
+    const name = nameOf(row.values);
+    if (!name) continue;
+    const alike = named.get(name);
+    if (alike) alike.push(row);
+    else named.set(name, [row]);
+  }
+  return [...named].flatMap(([name, alike]) => (alike.length > 1 ? [{ id: `${id} ${name}`, name, rows: alike }] : []));
 }

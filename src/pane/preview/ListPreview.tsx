@@ -1,7 +1,8 @@
-import { Button, Checkbox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Checkbox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { type KeyboardEvent, useState } from "react";
 import { counted } from "../../commands/step.js";
-import { Row, Stack } from "../kit/Stack.js";
+import { Stack } from "../kit/Stack.js";
+import { SHOWN, Turn } from "../kit/Turn.js";
 import { Became, LineText } from "./LineView.js";
 import type { UnderstoodLine } from "./lineByLine.js";
 
@@ -23,9 +24,6 @@ const useStyles = makeStyles({
   },
 });
 
-/** As many lines as are drawn at once, so that a long list does not hold the page up. */
-const SHOWN = 200;
-
 /**
  * A list line by line: its own writing, and how it was understood; lines with a problem first. Arrow keys go from line to
  * line. A long list is shown in parts: the one with the chosen line, until the person turns to another.
@@ -43,8 +41,6 @@ export function ListPreview(props: {
   const [turned, turn] = useState<{ readonly chosen: number | null; readonly from: number } | null>(null);
   const at = lines.findIndex(({ line }) => line.number === props.chosen);
   const from = turned && turned.chosen === props.chosen ? turned.from : Math.max(0, at - (at % SHOWN));
-  const to = Math.min(from + SHOWN, lines.length);
-  const turnTo = (from: number) => turn({ chosen: props.chosen, from });
   return (
     <Stack title={props.title}>
       <Checkbox
@@ -56,7 +52,7 @@ export function ListPreview(props: {
         }}
       />
       <ol className={styles.list} onKeyDown={goWithArrows}>
-        {lines.slice(from, to).map((understood) => {
+        {lines.slice(from, from + SHOWN).map((understood) => {
           const isChosen = understood.line.number === props.chosen;
           return (
             <li
@@ -77,19 +73,7 @@ export function ListPreview(props: {
           );
         })}
       </ol>
-      {lines.length > SHOWN && (
-        <Row>
-          <span>
-            {from + 1} to {to} of {lines.length}
-          </span>
-          <Button size="small" disabled={from === 0} onClick={() => turnTo(Math.max(0, from - SHOWN))}>
-            Those before
-          </Button>
-          <Button size="small" disabled={to === lines.length} onClick={() => turnTo(to)}>
-            Those after
-          </Button>
-        </Row>
-      )}
+      <Turn from={from} count={lines.length} turnTo={(from) => turn({ chosen: props.chosen, from })} />
     </Stack>
   );
 }

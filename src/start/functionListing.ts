@@ -1,15 +1,22 @@
 import type { FunctionListing } from "../hosts/cellFunctions.js";
 import type { ListedFunction } from "../pane/functionListing.js";
 
-/** The cell functions as the build lists them, for registering them, and with one example each, for the pane. */
+/** The cell functions as the build lists them, for registering them, and in chapters with one example each, for the pane. */
 export async function fetchListing(): Promise<{ listing: FunctionListing; shown: readonly ListedFunction[] }> {
-  const [listing, examples] = await Promise.all([
+  const [listing, chapters] = await Promise.all([
     fetched<FunctionListing>("functions.json"),
-    fetched<Examples>("examples.json"),
+    fetched<readonly Chapter[]>("chapters.json"),
   ]);
-  return { listing, shown: listing.functions.map((one) => ({ ...one, example: examples[one.id] })) };
+  const described = new Map(listing.functions.map((one) => [one.id, one]));
+  const shown = chapters.flatMap(({ title, functions }) =>
+    functions.map(({ id, example }) => ({ ...described.get(id)!, example, chapter: title })),
+  );
+  return { listing, shown };
 }
 
-type Examples = Readonly<Record<string, string>>;
+type Chapter = {
+  readonly title: string;
+  readonly functions: readonly { readonly id: string; readonly example: string }[];
+};
 
 const fetched = async <T>(name: string): Promise<T> => (await fetch(name)).json();

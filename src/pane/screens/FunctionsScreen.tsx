@@ -3,6 +3,7 @@ import { useState } from "react";
 import { insertFormulaStep } from "../../commands/insertFormula.js";
 import { useBench } from "../bench.js";
 import type { ListedFunction } from "../functionListing.js";
+import { Stack } from "../kit/Stack.js";
 
 const useStyles = makeStyles({
   list: { listStyle: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
@@ -24,23 +25,30 @@ export function FunctionsScreen() {
   const { services } = useBench();
   const [wanted, setWanted] = useState("");
   const found = services.functions.filter((each) => matches(each, wanted));
+  const chapters = [...new Set(found.map(({ chapter }) => chapter))];
   return (
     <>
       <Field label="Search the cell functions">
         <Input type="search" value={wanted} onChange={(_, { value }) => setWanted(value)} placeholder="nearest value" />
       </Field>
-      <ul className={styles.list}>
-        {found.map((each) => (
-          <FunctionEntry key={each.id} listed={each} />
-        ))}
-      </ul>
+      {chapters.map((title) => (
+        <Stack key={title} title={title}>
+          <ul className={styles.list}>
+            {found
+              .filter(({ chapter }) => chapter === title)
+              .map((each) => (
+                <FunctionEntry key={each.id} listed={each} />
+              ))}
+          </ul>
+        </Stack>
+      ))}
       {found.length === 0 && <span>No function says "{wanted}". Try one word, such as volts.</span>}
     </>
   );
 }
 
 function matches(listed: ListedFunction, wanted: string): boolean {
-  const text = `${listed.id} ${listed.description ?? ""}`.toLowerCase();
+  const text = `${listed.id} ${listed.chapter} ${listed.description ?? ""}`.toLowerCase();
   return wanted
     .toLowerCase()
     .split(/\s+/)
@@ -59,7 +67,7 @@ function FunctionEntry({ listed }: { listed: ListedFunction }) {
   };
   return (
     <li className={styles.entry}>
-      <h2 className={styles.name}>LUG.{listed.id}</h2>
+      <h3 className={styles.name}>LUG.{listed.id}</h3>
       <span>{firstLine(listed)}</span>
       <ul className={styles.args}>
         {listed.parameters.map((each) => (

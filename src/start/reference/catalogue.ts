@@ -39,7 +39,7 @@ type Metadata = {
   readonly enums?: readonly { readonly id: string; readonly values: readonly { readonly stringValue: string }[] }[];
 };
 
-/** Every cell function with its arguments and its example, in order of id: what the reference shows. */
+/** Every cell function with its arguments and its example, file by file as they stand there: what the reference shows. */
 export async function catalogue(): Promise<CellFunction[]> {
   const { metadataJson, associate } = await generated();
   const metadata = JSON.parse(metadataJson) as Metadata;
@@ -47,25 +47,23 @@ export async function catalogue(): Promise<CellFunction[]> {
     metadata.enums?.map((list) => [list.id, list.values.map(({ stringValue }) => stringValue)]),
   );
   const tagsOf = new Map(functionFiles().flatMap((file) => [...tagsIn(file)]));
-  return associate
-    .map(({ id, functionName, sourceFileName }) => {
-      const entry = metadata.functions.find((found) => found.id === id)!;
-      return {
-        id,
-        exported: functionName,
-        file: path.basename(sourceFileName),
-        description: oneLine(entry.description),
-        helpUrl: entry.helpUrl,
-        parameters: entry.parameters.map((parameter) => ({
-          name: parameter.name,
-          description: oneLine(parameter.description ?? ""),
-          optional: parameter.optional ?? false,
-          choices: choicesOf.get(parameter.customEnumId ?? "") ?? [],
-        })),
-        ...tagsOf.get(functionName)!,
-      };
-    })
-    .sort((a, b) => (a.id < b.id ? -1 : 1));
+  return associate.map(({ id, functionName, sourceFileName }) => {
+    const entry = metadata.functions.find((found) => found.id === id)!;
+    return {
+      id,
+      exported: functionName,
+      file: path.basename(sourceFileName),
+      description: oneLine(entry.description),
+      helpUrl: entry.helpUrl,
+      parameters: entry.parameters.map((parameter) => ({
+        name: parameter.name,
+        description: oneLine(parameter.description ?? ""),
+        optional: parameter.optional ?? false,
+        choices: choicesOf.get(parameter.customEnumId ?? "") ?? [],
+      })),
+      ...tagsOf.get(functionName)!,
+    };
+  });
 }
 
 async function generated() {

@@ -1,5 +1,6 @@
 import { NAMESPACE } from "../namespace.js";
 import type { CellFunction } from "./catalogue.js";
+import { inChapters } from "./chapters.js";
 import { readExample } from "./example.js";
 
 const START = "<!-- functions -->";
@@ -10,16 +11,22 @@ export function signature({ id, parameters }: CellFunction): string {
   return `=${NAMESPACE}.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ")})`;
 }
 
-/** The README's table of functions, in Markdown: what each gives, and an example. */
-export function functionTable(functions: readonly CellFunction[]): string {
+/** The README's tables of functions, in Markdown, a chapter each: what each gives, and an example. */
+export function functionTables(functions: readonly CellFunction[]): string {
+  return inChapters(functions)
+    .map(({ title, functions }) => `### ${title}\n\n${table(functions)}`)
+    .join("\n\n");
+}
+
+function table(functions: readonly CellFunction[]): string {
   const rows = functions.map((one) => [`\`${one.id}\``, one.description, `\`${readExample(one.example).formula}\``]);
   const lines = [["function", "what it gives", "example"], ["---", "---", "---"], ...rows];
   return lines.map((line) => `| ${line.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`).join("\n");
 }
 
-/** A text with the table in place of what stood between the two marks. */
-export function withFunctionTable(text: string, functions: readonly CellFunction[]): string {
+/** A text with the tables in place of what stood between the two marks. */
+export function withFunctionTables(text: string, functions: readonly CellFunction[]): string {
   const [start, end] = [text.indexOf(START), text.indexOf(END)];
   if (start < 0 || end < start) throw new Error(`The text has no ${START} ... ${END}.`);
-  return `${text.slice(0, start + START.length)}\n\n${functionTable(functions)}\n\n${text.slice(end)}`;
+  return `${text.slice(0, start + START.length)}\n\n${functionTables(functions)}\n\n${text.slice(end)}`;
 }

@@ -1,13 +1,13 @@
 import type { Cell } from "../../core/index.js";
 import type { CellFunction, Parameter } from "./catalogue.js";
+import { inChapters } from "./chapters.js";
 import { readExample } from "./example.js";
 import { signature } from "./functionTable.js";
 import { STYLE } from "./style.js";
 
 /** The reference of all cell functions as one page without scripts; each function's anchor is its id, where help links point. */
 export function referencePage(functions: readonly CellFunction[]): string {
-  const subjects = [...new Set(functions.map(({ file }) => file))].sort();
-  const of = (subject: string) => functions.filter(({ file }) => file === subject);
+  const chapters = inChapters(functions);
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -23,10 +23,10 @@ export function referencePage(functions: readonly CellFunction[]): string {
 farads or henries, or text in old or new notation. Arguments in brackets may be left out.</p>
 </header>
 <nav aria-label="Functions">
-${subjects.map((subject) => `<p><strong>${titleOf(subject)}</strong> ${of(subject).map(link).join(" ")}</p>`).join("\n")}
+${chapters.map(({ title, functions }) => `<p><strong>${title}</strong> ${functions.map(link).join(" ")}</p>`).join("\n")}
 </nav>
 <main>
-${subjects.map((subject) => `<h2>${titleOf(subject)}</h2>\n${of(subject).map(entry).join("\n")}`).join("\n")}
+${chapters.map(({ title, functions }) => `<h2>${title}</h2>\n${functions.map(entry).join("\n")}`).join("\n")}
 </main>
 </body>
 </html>
@@ -59,12 +59,6 @@ ${gives.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shown(cell))}</td>`
 function term({ name, description, optional, choices }: Parameter): string {
   const list = choices.length > 0 ? ` One of: ${choices.join(", ")}.` : "";
   return `<dt>${optional ? `[${name}]` : name}</dt><dd>${escaped(description + list)}</dd>`;
-}
-
-/** `stockRange.ts` is the subject "Stock range". */
-function titleOf(file: string): string {
-  const words = file.replace(/\.ts$/, "").replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-  return words[0]!.toUpperCase() + words.slice(1);
 }
 
 function shown(cell: Cell): string {

@@ -10,6 +10,7 @@ export type TestRead = {
   readonly startVolts?: number | null;
   readonly supplyVolts?: number | null;
   readonly startShare?: number | null;
+  readonly dissipation?: number | null;
 };
 
 type Test = { readonly text: string; readonly bad: boolean };
@@ -34,6 +35,11 @@ const start = (at: string, share: number): Test => ({
   bad: share > 0.8,
 });
 
+const loss = (dissipation: number): Test => ({
+  text: `loses ${figures(dissipation)} (below 0.002 is sound)`,
+  bad: dissipation >= 0.002,
+});
+
 const known = (number: number | null | undefined): number is number => number !== null && number !== undefined;
 
 /** Tests by class with their limits: common practice, as in the tests of the class's row. */
@@ -46,6 +52,7 @@ const TESTS: Readonly<Record<string, (read: TestRead) => readonly Test[]>> = {
     ...(known(forwardVolts) ? [forward(forwardVolts, 0.4, 0.7)] : []),
     ...(known(reverseOhms) ? [reverse(reverseOhms, 1e6)] : []),
   ],
+  mica_silver: ({ dissipation }) => (known(dissipation) ? [loss(dissipation)] : []),
   neon: ({ strikeVolts }) => (known(strikeVolts) ? [strike(strikeVolts)] : []),
   vibrator: ({ startVolts, supplyVolts, startShare }) => {
     if (known(startShare)) return [start(`${figures(startShare * 100)} %`, startShare)];

@@ -76,7 +76,17 @@ export function findAim(need: Need): AimFound {
   const several = blockedByVolts ? forVolts(need, technologies) : forValue(need, technologies);
   const first = technologies[0];
   const near = first && !blockedByVolts ? turnedDown(need, first) : [];
-  return { ...several, rejected: [...several.rejected, ...near, ...rejected] };
+  const because = several.aim ? several.because : [nothingServes(need, technologies)];
+  return { ...several, because, rejected: [...several.rejected, ...near, ...rejected] };
+}
+
+/** Why there is no aim, by what the rule's technologies are usually made for. */
+function nothingServes({ part, value }: Need, technologies: readonly Technology[]): string {
+  const wanted = value.wanted === null ? "" : ` at ${writeValue(value.wanted, part.kind)}`;
+  const ranges = technologies.flatMap(({ label, made }) =>
+    made === null ? [] : `${label} ${writeValue(made.min, part.kind)} to ${writeValue(made.max, part.kind)}`,
+  );
+  return [`nothing that is usually made serves${wanted}`, ...ranges].join("; ");
 }
 
 const NOTHING: AimFound = { aim: null, technology: null, rejected: [], because: [] };

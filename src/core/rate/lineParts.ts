@@ -45,7 +45,7 @@ export function linePart(need: Need): LinePart {
   const { safety, roleRow } = need.rule;
   const rejected = safety === "Y" ? [...UNMARKED, NOT_X] : UNMARKED;
   if (farads === null || safety === null) return { choices: [], figures: {}, rejected, because: [] };
-  if (safety === "X") return { choices: [], figures: {}, rejected, because: bleeding(farads) };
+  if (safety === "X") return { choices: [], figures: {}, rejected, because: [...polar(need), ...bleeding(farads)] };
   const leakAmps = leakOf(farads, need.settings);
   const worstLeakAmps = leakAmps * WORST;
   const line = `${need.settings.line_now_V} V ${need.settings.line_hz} Hz`;
@@ -56,6 +56,15 @@ export function linePart(need: Need): LinePart {
     ...(barrier ? ["this part alone stands between line and hand: Y1, or two Y2 in series"] : []),
   ];
   return { choices: choicesOf(need, leakAmps), figures: { leakAmps, worstLeakAmps }, rejected, because };
+}
+
+/** Classes of electrolytics that have a plus and a minus. */
+const POLAR: readonly string[] = ["elec_single", "elec_multi", "elec_can_insulated", "elec_bias", "tantalum"];
+
+/** A polar part can't stand where the volts turn over. */
+function polar({ rule }: Need): readonly string[] {
+  if (!POLAR.includes(rule.classRow.id)) return [];
+  return ["an electrolytic with a plus and a minus does not stand across the line: trace it again before you buy"];
 }
 
 function bleeding(farads: number): readonly string[] {

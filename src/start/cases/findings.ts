@@ -1,11 +1,12 @@
 import { type Finding, findingsIn, type Kind } from "../../core/index.js";
 import type { Case } from "./case.js";
 import type { Given } from "./given.js";
+import { wordsOf } from "./label.js";
 import { stateRead } from "./readings.js";
 
 /** Labels under which a case tells figures and choices in words, none of them a finding. */
 const NOT_SEEN =
-  /type|kind|taper|speed|policy|rule|mode|series|gate|roles?$|^tol|^tc$|tempco|guard|method|proposed|source|body|end$|dot|bands?|colou?r/i;
+  /type|kind|taper|speed|policy|rule|mode|series|gate|roles?$|^tol|^tc$|tempco|guard|method|proposed|source|body|\bend$|dot|bands?|colou?r/i;
 
 /**
  * The findings of a case, from its context and the words of its `given`; what a label names stands before its words.
@@ -14,7 +15,7 @@ const NOT_SEEN =
  */
 export function findingsOf(one: Case, { rest }: Given, kind: Kind): readonly Finding[] {
   const labelled = wordedIn(rest, "").flatMap(([key, value]) =>
-    NOT_SEEN.test(key) || stateRead(key, value, kind) ? [] : findingsIn(`${wordsOf(key)} ${value}`),
+    NOT_SEEN.test(key) || stateRead(key, value, kind) ? [] : findingsIn(`${wordsOf(key).join(" ")} ${value}`),
   );
   return [...findingsIn(one.context ?? ""), ...labelled];
 }
@@ -27,9 +28,3 @@ function wordedIn(given: object, above: string): readonly (readonly [string, str
     return typeof value === "object" && value !== null ? wordedIn(value, label) : [];
   });
 }
-
-const wordsOf = (key: string) =>
-  key
-    .replace(/([a-z])([A-Z])/g, "$1 $2")
-    .replace(/_/g, " ")
-    .toLowerCase();

@@ -7,12 +7,14 @@ import {
   saidFigures,
 } from "../../core/index.js";
 import { settingNamed, settingValue } from "./givenSettings.js";
-import { labelsOf, statementOf } from "./label.js";
+import { labelsOf, statementOf, wordsOf } from "./label.js";
 import { numberIn } from "./numberIn.js";
 
 /** The figures of a case in base units, by name; a list stays a list. What no name fits stays in `rest`. */
 export type Given = {
   readonly figures: SaidFigures;
+  /** Figures told by nothing but a unit: they repeat the list, or else are what was found. */
+  readonly bare: ReadonlySet<FigureName>;
   readonly settings: Readonly<Record<string, number | string>>;
   readonly rest: Readonly<Record<string, unknown>>;
 };
@@ -42,7 +44,10 @@ function labelled(key: string, { numbers, measure: own }: Numbers, of: OfPart) {
     for (const label of labels) {
       if (isLoose && label.measure === null && own === null) continue;
       const figure = figureNamed(statementOf({ ...label, measure: own ?? label.measure }, numbers), of, isLoose);
-      if (figure) return { figure, numbers: numbers.map((number) => scaled(number, own ? 1 : label.factor, figure)) };
+      if (figure) {
+        const inBase = numbers.map((number) => scaled(number, own ? 1 : label.factor, figure));
+        return { figure, numbers: inBase, isBare: label.isBare };
+      }
     }
   }
   return null;
@@ -68,6 +73,7 @@ const OF_THE_SET: readonly (readonly [FigureName, string])[] = [
   ["lineVolts", "line_now_V"],
   ["lineDesignVolts", "line_design_V"],
   ["lineHertz", "line_hz"],
+  ["gridShiftVolts", "grid_shift_V"],
 ];
 
 /**
@@ -85,6 +91,7 @@ export function givenOf(
   settings: Readonly<Record<string, number | string>>,
 ): Given {
   const figures = new Map<FigureName, readonly number[]>();
+  const bare = new Set<FigureName>();
   const changed: Record<string, number | string> = {};
   const rest: Record<string, unknown> = {};
   for (const [key, value] of flat(given)) {
@@ -93,12 +100,22 @@ export function givenOf(
     const found = setting === null && numbers ? labelled(key, numbers, of) : null;
     if (setting !== null && (typeof value === "number" || typeof value === "string"))
       changed[setting] = settingValue(value, settings[setting]);
-    else if (found && !figures.has(found.figure)) figures.set(found.figure, found.numbers);
-    else if (found?.figure === "nodeVolts") figures.set("nodeVolts", [...figures.get("nodeVolts")!, ...found.numbers]);
+    else if (found && !figures.has(found.figure)) {
+      figures.set(found.figure, found.numbers);
+      if (found.isBare) bare.add(found.figure);
+    } else if (found?.figure === "nodeVolts")
+      figures.set("nodeVolts", [...figures.get("nodeVolts")!, ...found.numbers]);
     else rest[key] = value;
   }
-  for (const [figure, numbers] of saidFigures(context, of)) if (!figures.has(figure)) figures.set(figure, numbers);
+  for (const text of [...textsOf(rest), context])
+    for (const [figure, numbers] of saidFigures(text, of)) if (!figures.has(figure)) figures.set(figure, numbers);
   for (const [figure, setting] of OF_THE_SET)
     if (figures.has(figure) && !(setting in changed)) changed[setting] = figures.get(figure)![0]!;
-  return { figures, settings: changed, rest };
+  return { figures, bare, settings: changed, rest };
 }
+
+/** What is given in sentences, each behind the words of its label. */
+const textsOf = (rest: Readonly<Record<string, unknown>>): readonly string[] =>
+  Object.entries(rest).flatMap(([key, value]) =>
+    typeof value === "string" ? [`${wordsOf(key).join(" ")} ${value}`] : [],
+  );

@@ -1,10 +1,14 @@
-import { type SaidMeasure, type Statement, type Unit, unitNamed } from "../../core/index.js";
+import { isSaidWord, type SaidMeasure, type Statement, type Unit, unitNamed } from "../../core/index.js";
 
-/** A label without the unit that it may end in: its words, what the unit measures, and what one of it is in base units. */
+/**
+ * A label without the unit that it may end in: its words, what the unit measures, and what one of it is in base units.
+ * `isBare` where it is nothing but a unit or the letter of one.
+ */
 export type Label = {
   readonly words: readonly string[];
   readonly measure: SaidMeasure | null;
   readonly factor: number;
+  readonly isBare: boolean;
 };
 
 /** Letters that are units where they end a label; any other letter belongs to its last word. */
@@ -19,7 +23,7 @@ const OF_LABELS: Readonly<Record<string, { readonly measure: SaidMeasure; readon
 
 /** Words that say what is measured where no unit does. */
 const MEASURES: readonly (readonly [words: string, measure: SaidMeasure])[] = [
-  ["v vf vp vb vk volts voltage vmax", "volt"],
+  ["v vf vp vb vk dv volts voltage vmax", "volt"],
   ["i ik ip ia ib ig amps current currents", "ampere"],
   ["r rg rrev ohms resistance", "ohm"],
   ["c farads capacitance", "farad"],
@@ -41,13 +45,23 @@ const BARE: Readonly<Partial<Record<SaidMeasure, string>>> = {
 /** Volts told as d.c. or a.c. are those of the place; plain ones are printed on the part. */
 const SORT_OF_VOLTS = /[ad]c$/i;
 
-const wordsOf = (text: string): readonly string[] =>
-  text
+/** Letters that stand for what is measured, also where they lean on a word: rgrid, vplate, iload. */
+const LEANING = /^([vircp])([a-z]{3,})$/;
+
+const apart = (word: string): readonly string[] => {
+  const [, letter, rest] = isSaidWord(word) ? [] : (LEANING.exec(word) ?? []);
+  return letter && rest && isSaidWord(rest) ? [letter, rest] : [word];
+};
+
+/** The words of a label in small letters: "insToChassis" is "ins to chassis". */
+export const wordsOf = (text: string): readonly string[] =>
+  (isSaidWord(text.toLowerCase()) ? text.toLowerCase() : text)
     .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
     .replace(/([A-Z]+)([A-Z][a-z])/g, "$1 $2")
     .toLowerCase()
     .split(/[^a-z0-9µ+]+/)
-    .filter(Boolean);
+    .filter(Boolean)
+    .flatMap(apart);
 
 /** The unit that a label's end is; bare prefixes are thousands and millions of ohms. */
 function unitOf(text: string): { readonly measure: SaidMeasure; readonly factor: number } | null {
@@ -82,9 +96,9 @@ export function labelsOf(key: string): readonly Label[] {
   const words = wordsOf(key);
   const measure = MEASURES.find(([names]) => names.split(" ").some((name) => words.includes(name)))?.[1] ?? null;
   return [
-    ...(whole && bare ? [{ ...whole, words: [bare] }] : []),
-    ...cuts.filter(({ words: left }) => left.length > 0),
-    { words, measure, factor: 1 },
+    ...(whole && bare ? [{ ...whole, words: [bare], isBare: true }] : []),
+    ...cuts.filter(({ words: left }) => left.length > 0).map(({ rank: _, ...cut }) => ({ ...cut, isBare: false })),
+    { words, measure, factor: 1, isBare: false },
   ];
 }
 

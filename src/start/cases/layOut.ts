@@ -15,6 +15,7 @@ import {
   testFinding,
   UNKNOWN_PLACE,
 } from "../../core/index.js";
+import { besideLine } from "./besideLine.js";
 import type { Case } from "./case.js";
 import { findingsOf } from "./findings.js";
 import { type Figure, type Given, givenOf } from "./given.js";
@@ -48,7 +49,8 @@ const NEW_OLD_STOCK = /\bnos\b|new.?old.?stock|\bn\.o\.s/i;
 export function layOut(one: Case, defaults: RulesInForce): LaidOut {
   const kind = defaults.rules.find((rule) => rule.scope === "class" && rule.id === one.cls)?.kind ?? "other";
   const of = { kind, className: one.cls };
-  const given = givenOf(one.given ?? {}, one.context ?? "", of, defaults.settings);
+  const line = lineOf(one.partsListLine ?? "", kind);
+  const given = besideLine(givenOf(one.given ?? {}, one.context ?? "", of, defaults.settings), line);
   const newOldStock =
     NEW_OLD_STOCK.test(`${one.partsListLine} ${one.context} ${one.given?.source ?? ""}`) || one.given?.nos === true;
   const settings = newOldStock ? { ...given.settings, r_drift_rule: "marked" } : given.settings;
@@ -62,7 +64,7 @@ export function layOut(one: Case, defaults: RulesInForce): LaidOut {
     amps: null,
     pins: null,
   };
-  const pieces = pieceCases(one, given, lineOf(one.partsListLine ?? "", kind));
+  const pieces = pieceCases(one, given, line);
   const lay = (piece: PieceCase, index: number) => laid(one, given, piece, index, defaults);
   if (pieces.length === 0) return { pieces: [lay(whole, 0)], whole: null, settings };
   return { pieces: pieces.map(lay), whole: lay(whole, 0), settings };
@@ -100,6 +102,7 @@ function testFindings(one: Case, figure: Figure): readonly Finding[] {
     startVolts: figure("startVolts"),
     supplyVolts: figure("supplyVolts"),
     startShare: figure("startShare"),
+    dissipation: figure("dissipation"),
   });
   return found ? [found] : [];
 }

@@ -137,7 +137,7 @@ function rowsOf(one: Case, { figures, rest }: Given, line: ListedPart): readonly
   const { roles, pins } = rest;
   const lists = (row: Row, i: number): Row => ({
     ...row,
-    volts: row.volts ?? row.second ?? listAt(figures.get("ratedVolts"), i),
+    volts: row.volts ?? row.second ?? listAt(figures.get("ratedVolts"), i) ?? line.volts,
     amps: row.amps ?? row.second ?? listAt(figures.get("amps"), i),
     role: row.role ?? (Array.isArray(roles) ? (roles[i] as string) : null),
     pins: row.pins ?? (Array.isArray(pins) ? String(pins[i]).replace(PINS, "$1-$2") : null),

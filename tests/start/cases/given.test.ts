@@ -11,6 +11,7 @@ const SETTINGS = {
   nearest_by: "ratio",
   r_drift_rule: "max(marked, general)",
 };
+const RESISTOR: OfPart = { kind: "resistor", className: "carbon_comp" };
 const CAPACITOR: OfPart = { kind: "capacitor", className: "paper_wax" };
 
 describe("the figures of a case, whatever they are called", () => {
@@ -27,7 +28,8 @@ describe("the figures of a case, whatever they are called", () => {
     ["insMohm", 62, "insulation", 62e6, "M is millions of ohms"],
     ["insulation", "62 MΩ", "insulation", 62e6, "the same as text"],
     ["limitMohm", 50, "insulationLimit", 50e6, "the limit is no reading"],
-    ["reading", "612K", "reading", 612e3, "the trade's K"],
+    ["reading", "612K", "reading", 612e3, "the trade's K", { kind: "resistor" }],
+    ["reading", "62 MΩ", "insulation", 62e6, "ohms of a capacitor are its insulation"],
     ["rectifierMax_uF", 32, "rectifierFarads", 32e-6, "microfarads"],
     ["leakUa", 3, "leakage", 3e-6, "millionths"],
     ["ESR_ohm", 6, "esr", 6, "capitals before the stroke"],
@@ -40,6 +42,8 @@ describe("the figures of a case, whatever they are called", () => {
     ["startDropV", 4.3, "dropVolts", 4.3, "of a stack", { kind: "rectifier", className: "selenium" }],
     ["drop_V", 160, "volts", 160, "of a resistor the same word is what stands across it", { kind: "resistor" }],
     ["vCoupled", 250, "volts", 250, "a word nobody knows, with its unit"],
+    ["Rgrid_k", 500, "gridOhms", 500e3, "a letter that leans on its word"],
+    ["dV", 0.5, "gridShiftVolts", 0.5, "what a leak may move the grid by"],
     ["meterAcc", 1.5, "accuracy", 0.015, "percent without the word"],
   ])("%s %s is %s %d: %s", (key, value, name, expected, _why, of = {}) => {
     const { figures } = givenOf({ [key]: value }, "", { ...CAPACITOR, ...of }, SETTINGS);
@@ -48,7 +52,7 @@ describe("the figures of a case, whatever they are called", () => {
   });
 
   test("a figure one level deeper keeps the name above it", () => {
-    const { figures, rest } = givenOf({ reading: { ohms: "612K", inCircuit: true } }, "", CAPACITOR, SETTINGS);
+    const { figures, rest } = givenOf({ reading: { ohms: "612K", inCircuit: true } }, "", RESISTOR, SETTINGS);
     expect(figures.get("reading")).toEqual([612e3]);
     expect(rest.inCircuit).toBe(true);
   });
@@ -85,18 +89,25 @@ describe("what the context states", () => {
   });
 });
 
+describe("a sentence under a label", () => {
+  test("states its figures behind the label's words", () => {
+    const { figures } = givenOf({ bench: "62 MΩ at 400 V, 0.108 µF" }, "", CAPACITOR, SETTINGS);
+    expect(Object.fromEntries(figures)).toEqual({ insulation: [62e6], testVolts: [400], reading: [0.108e-6] });
+  });
+});
+
 describe("units", () => {
   test.each([
     ["~ 4.7 k", 4700],
     [".05 mf", 5e-8],
     ["0.5 mA", 5e-4],
-    ["62 MΩ at 400 V", 62e6],
   ])("%s is %d in base units", (text, expected) => {
     expect(numberIn(text)?.number).toBeCloseTo(expected, 12);
   });
 
-  test("a text that is no figure is none", () => {
+  test("a text that is no figure or several is none", () => {
     expect(numberIn("soft start")).toBeNull();
+    expect(numberIn("62 MΩ at 400 V")).toBeNull();
   });
 
   test("a label is read without each unit that it may end in, the plainest first", () => {
@@ -105,7 +116,7 @@ describe("units", () => {
       "pea volt",
       "peak v volt",
     ]);
-    expect(labelsOf("mA")[0]).toEqual({ words: ["current"], measure: "ampere", factor: 1e-3 });
-    expect(labelsOf("role")).toEqual([{ words: ["role"], measure: null, factor: 1 }]);
+    expect(labelsOf("mA")[0]).toEqual({ words: ["current"], measure: "ampere", factor: 1e-3, isBare: true });
+    expect(labelsOf("role")).toEqual([{ words: ["role"], measure: null, factor: 1, isBare: false }]);
   });
 });

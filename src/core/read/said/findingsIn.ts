@@ -1,9 +1,17 @@
 /** Something seen, heard or smelt on a part, in the words it was told in; `bad` false is "looks and works well". */
 export type SaidFinding = { readonly text: string; readonly bad: boolean };
 
-/** What tells of a bad part: on its body, in its sound, in what it does. Common practice. */
-const BAD =
-  /crack(ed|s|ing)?\b|burn(t|ed)|charred|scorched|swollen|bulg|corro|green|crackl|nois[ey]|leak(y|s|ing)\b|seep|crust|blown|broken|dead spot|intermittent|erratic|frayed|perished|brittle|shorted|melted|track(s|ing|ed)?\b|arc(s|ed|ing)\b|microphonic|(reads?|is|to|a|dead) (a )?short\b|\bopen\b|\bbad\b|faulty|defective|\bweak\b|loose|(beyond|outside|out of) (its|the|a)?\s*[\w'’]*\s*(limit|class|tolerance|calibration)|dead\b|\bgone\b|will not (start|light|strike)|does(n.t| not) (start|light|strike|work)|fail(s|ed)?\b|smell|foul|touch(es|ing)? (at|over)/i;
+/** What tells of a bad part, as patterns of words. Common practice. */
+const SIGNS: Readonly<Record<string, string>> = {
+  "on its body":
+    "crack(ed|s)?\\b|burn(t|ed)|charred|scorched|blackened|blistered|swollen|bulg|corro|green|verdigris|seep|crust|melted|frayed|perished|brittle|track(s|ing|ed)?\\b|loose|chipped|broken",
+  "heard and smelt": "crackl|nois[ey]|hiss(es|ing)|pops\\b|microphonic|arc(s|ed|ing)\\b|smell|foul|smok",
+  "on the meter":
+    "leak(y|s|ing)\\b|shorted|(reads?|is|to|a|dead|shows?) (a )?short\\b|\\bopen\\b|(reads?|shows?) (ol|o\\.l\\.|over.?range|infinity|nothing)\\b|no continuity|dead spot|intermittent|erratic|jumps|(beyond|outside|out of) (its|the|a)?\\s*[\\w'’]*\\s*(limit|class|tolerance|calibration)",
+  "in a word":
+    "\\bbad\\b|faulty|defective|\\bweak\\b|blown|dead\\b|\\bgone\\b|will not (start|light|strike)|does(n.t| not) (start|light|strike|work)|fail(s|ed)?\\b|touch(es|ing)? (at|over)",
+};
+const BAD = new RegExp(Object.values(SIGNS).join("|"), "i");
 const GOOD =
   /tests? (good|ok|fine)|works|reads (true|good)|\bsound\b|lights\b|looks (good|sound)|pass(es|ed)\b|\bgood\b|\bok\b/i;
 const DENIED = /\b(no|not|without|never|nothing|neither|isn.t)\b[^.;,]{0,20}$/i;
@@ -21,7 +29,7 @@ const HARMLESS =
 export function findingsIn(text: string): readonly SaidFinding[] {
   return text
     .replace(HARMLESS, "")
-    .split(/[;.,]\s/)
+    .split(/[;.,](?:\s|$)/)
     .flatMap((clause): SaidFinding[] => {
       const bad = BAD.exec(clause);
       if (bad && !DENIED.test(clause.slice(0, bad.index))) return [{ text: clause.trim(), bad: true }];

@@ -8,11 +8,16 @@ export type OfPart = { readonly kind: Kind; readonly className: string };
 
 /** Words that add nothing to a label. */
 const PLAIN = new Set(
-  "v i r c p w e a an the of in to at by its part new volts volt amps amp watts watt ohms ohm farads".split(" "),
+  "v i r c p w e a an the of in to at by its part new it is be volts volt amps amp watts watt ohms ohm farads".split(
+    " ",
+  ),
 );
 
 /** Of a free text these are no figures of the part: what its meter or its dial is set to. */
 const ASIDE: Idea = "range";
+
+/** Whether a word belongs to any idea by which a figure is told. @example isSaidWord("plate") // true */
+export const isSaidWord = (word: string): boolean => Object.values(IDEAS).some((words) => words.has(word));
 
 const holds = (idea: Idea, words: readonly string[]) => words.some((word) => IDEAS[idea].has(word));
 

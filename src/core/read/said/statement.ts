@@ -19,7 +19,7 @@ export type Statement = {
 /**
  * Figures that people state of a part. `volts` is what stands across it, `nodeVolts` what stands at one end of it,
  * `ratedVolts` what is printed on it; `testVolts` those of an insulation test; `lineVolts`, `lineDesignVolts` and
- * `lineHertz` are of the set.
+ * `lineHertz` are of the set; `gridShiftVolts` what a leak may move the next grid by.
  */
 export type FigureName =
   | "nominal"
@@ -59,6 +59,8 @@ export type FigureName =
   | "lineVolts"
   | "lineDesignVolts"
   | "lineHertz"
+  | "gridShiftVolts"
+  | "dissipation"
   | "celsius"
   | "roomLength"
   | "roomDiameter"

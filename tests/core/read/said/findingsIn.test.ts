@@ -5,6 +5,7 @@ describe("what is seen, heard or smelt on a part, in plain words", () => {
   test.each<[string, readonly boolean[], string]>([
     ["insulation to case bad", [true], "the bench's plain word"],
     ["crackles with the tube pulled", [true], "a sound"],
+    ["blackened, meter shows OL", [true, true], "a look and a meter"],
     ["second section open", [true], "one section speaks for the can"],
     ["reads 2480 ohms lifted; no green at its ends", [], "what is denied tells nothing"],
     ["sound rubber, no nicks", [false], "sound to the eye"],

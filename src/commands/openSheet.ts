@@ -1,10 +1,14 @@
 import { findSheet, headsOf, likeness, PartsError, placesOf, type RowOf, rowsOf, type Sheet } from "../core/index.js";
 import type { Host, HostCell, SheetCells } from "../hosts/host.js";
 
-/** One row of a sheet as it stands: where (from 0), its values by key, and the formulas among them. */
+/**
+ * One row of a sheet as it stands: where (from 0), its values by key, the formulas among them, and what a person typed that
+ * its column can't read: it counts as an empty cell.
+ */
 export type ViewRow<S extends Sheet> = {
   readonly at: number;
   readonly values: RowOf<S>;
+  readonly unread: Readonly<Partial<Record<keyof S["columns"], string>>>;
   readonly formulas: Readonly<Partial<Record<keyof S["columns"], string>>>;
 };
 
@@ -56,6 +60,7 @@ function viewOf<S extends Sheet>(sheet: S, cells: SheetCells | null): View<S> | 
   const rows = filled.map(({ row, at }, index) => ({
     at,
     values: values[index]!,
+    unread: unreadOf(places, row, values[index]!),
     formulas: formulasOf(places, row),
   }));
   return { sheet, name: cells.sheet, heads, places, rows, end: (filled.at(-1)?.at ?? 0) + 1 };
@@ -69,6 +74,15 @@ function formulasOf<S extends Sheet>(places: View<S>["places"], row: readonly Ho
     return formula ? [[key, formula] as const] : [];
   });
   return Object.fromEntries(found) as ViewRow<S>["formulas"];
+}
+
+function unreadOf<S extends Sheet>(places: View<S>["places"], row: readonly HostCell[], values: RowOf<S>) {
+  const found = Object.entries(places as Record<string, number>).flatMap(([key, column]) => {
+    const cell = row[column];
+    const isUnread = cell && cell.formula === null && isFilled(cell) && values[key] === null;
+    return isUnread ? [[key, String(cell.value)] as const] : [];
+  });
+  return Object.fromEntries(found) as ViewRow<S>["unread"];
 }
 
 /** Where a sheet's columns stand: as they do, or as they will once it is made. */

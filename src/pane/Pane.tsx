@@ -3,7 +3,7 @@ import { type ComponentType, useState } from "react";
 import { overviewOf } from "../commands/overview.js";
 import { STANDING_NOTE } from "../core/index.js";
 import { useBench } from "./bench.js";
-import { RulesChangedCard } from "./card/RulesChangedCard.js";
+import { RulesWatch } from "./card/RulesWatch.js";
 import { Head } from "./Head.js";
 import { BenchScreen } from "./screens/BenchScreen.js";
 import { FitScreen } from "./screens/FitScreen.js";
@@ -69,7 +69,7 @@ export function Pane() {
     <div className={styles.pane}>
       <Head set={set} overview={overview} shown={isNew ? null : shown} go={go} />
       <Said />
-      <RulesChangedCard />
+      <RulesWatch />
       <section className={styles.main} aria-label="Screen">
         <Shown go={go} />
       </section>

@@ -9,11 +9,14 @@ import { readValue } from "../quantity/readValue.js";
 import type { Ratings } from "../ratings.js";
 import type { RulesInForce } from "../rule.js";
 
+/** A bias supply's volts are as hard on a part below the chassis as above it. */
+const magnitude = (volts: number | null) => (volts === null ? null : Math.abs(volts));
+
 /** The place as the row tells it: a filter's peak is that before the tubes draw current, and no rating is without it. */
 const placeOf = (row: PartsRow): Place => ({
   ...UNKNOWN_PLACE,
-  volts: row.voltsThere,
-  peakVolts: row.peakVoltsThere,
+  volts: magnitude(row.voltsThere),
+  peakVolts: magnitude(row.peakVoltsThere),
   amps: row.ampsThere,
   celsius: row.celsiusThere,
   rectifierFarads: row.mostCapacitance === null ? null : readValue(row.mostCapacitance, { kind: "capacitor" }).value,

@@ -71,18 +71,26 @@ export function settingsOfRows(rows: readonly SettingsRow[], defaults: Settings)
 /** All default settings as rows. */
 export const defaultSettingRows = (): readonly SettingsRow[] => SETTINGS.map(rowOfSetting);
 
-/** What a set's own row in Projects changes in the settings: how far to go, its line. */
+/** The columns of Projects that are a set's own settings, by their keys. */
+export const OWN_SETTINGS = {
+  howFar: "policy",
+  voltsLabel: "line_design_V",
+  voltsNow: "line_now_V",
+  hertz: "line_hz",
+} as const;
+
+/** What a set's own row in Projects changes in the settings; a figure that can't be changes nothing. */
 export function settingsOfProject(row: ProjectsRow): Settings {
-  const own = {
-    policy: row.howFar,
-    line_design_V: row.voltsLabel,
-    line_now_V: row.voltsNow,
-    line_hz: row.hertz,
-    live_chassis: row.liveChassis ? "yes" : null,
-    picture_tube: row.pictureTube ? "yes" : null,
-    era: row.era,
-  };
-  return Object.fromEntries(Object.entries(own).filter(([, value]) => value !== null)) as Settings;
+  const own = Object.entries(OWN_SETTINGS).map(
+    ([column, key]) => [key, row[column as keyof typeof OWN_SETTINGS]] as const,
+  );
+  const told = [
+    ...own.filter(([key, value]) => value !== null && readSetting(key, String(value)) !== null),
+    ["live_chassis", row.liveChassis ? "yes" : null],
+    ["picture_tube", row.pictureTube ? "yes" : null],
+    ["era", row.era],
+  ];
+  return Object.fromEntries(told.filter(([, value]) => value !== null)) as Settings;
 }
 
 /** The rules in force for one set: the rows of Rules and Settings, and what its own row changes. */

@@ -9,8 +9,10 @@ import type { ViewRow } from "../../commands/openSheet.js";
 import { type Wants, wantsOf } from "../../commands/orderBook.js";
 import { isBought } from "../../commands/overview.js";
 import { inTheWayOf } from "../../commands/standsInTheWay.js";
+import { unreadIn } from "../../commands/unread.js";
 import { PARTS_SHEET, workOut } from "../../core/index.js";
 import { useBench } from "../bench.js";
+import { NotRead } from "../kit/NotRead.js";
 import { PickRule } from "../kit/PickRule.js";
 import { Quiet, Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
@@ -35,6 +37,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
   const toggle = (which: "why" | "edit") => setOpened(opened === which ? null : which);
   return (
     <Stack>
+      <NotRead texts={unreadIn(PARTS_SHEET, row, row.values.designator ?? row.values.id ?? "")} />
       <PartCard
         row={row.values}
         inForce={rulesOf(book, row.values.project)}

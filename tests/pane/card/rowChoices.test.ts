@@ -4,6 +4,7 @@ import { rowChoices } from "../../../src/pane/card/rowChoices.js";
 
 const row = (at: number, values: Partial<PartsRow>) => ({
   at,
+  unread: {},
   formulas: {},
   values: { kind: "resistor", section: "Sound", usedAs: null, action: "test", ...values } as PartsRow,
 });

@@ -3,13 +3,26 @@ import { useEffect, useMemo, useState } from "react";
 import { valuesOf } from "../../commands/book.js";
 import { ruleBookOf } from "../../commands/rulesChange.js";
 import { rulesChangedSince } from "../../commands/rulesWatch.js";
+import { unreadRules } from "../../commands/unread.js";
 import { useBench } from "../bench.js";
+import { NotRead } from "../kit/NotRead.js";
 import { Row, Stack } from "../kit/Stack.js";
 import { StepButton } from "../kit/StepButton.js";
 import { EffectList } from "./EffectList.js";
 
+/** What in Rules, in Settings or on a set card can't be read, and what became of them since they were last looked at. */
+export function RulesWatch() {
+  const { book } = useBench();
+  return (
+    <>
+      <NotRead texts={unreadRules(book)} />
+      <RulesChangedCard />
+    </>
+  );
+}
+
 /** What became of Rules and Settings since they were last looked at, wherever they were changed, with the way back. */
-export function RulesChangedCard() {
+function RulesChangedCard() {
   const { book } = useBench();
   const sets = valuesOf(book.projects)
     .map(({ short }) => short)

@@ -86,7 +86,7 @@ export function* readingList(printed: readonly SourceLine[], options: ReadOption
     notes: layout.notes,
     dialect,
     questions: questionsOf(dialect, parts),
-    numbersWithoutValue: numbersWithoutValue(parts),
+    numbersWithoutValue: numbersWithoutValue(parts, options.partNumbers),
   };
 }
 

@@ -64,6 +64,11 @@ describe("a list that gives part numbers in place of values", () => {
     expect(r3).toMatchObject({ value: 470_000, watts: 1 });
   });
 
+  test("says nothing of numbers that only serve to order by", () => {
+    const text = "Symbol\tPart No.\tValue\nR1\t9-1\t470K\nR2\t9-2\t47K\nL1\t9-3\t";
+    expect(readText(text, {}, "\t").numbersWithoutValue).toEqual([]);
+  });
+
   test("says the numbers that the table does not tell", () => {
     expect(r2!.value).toBeNull();
     expect(numbersWithoutValue).toEqual(["61-0999"]);

@@ -132,6 +132,12 @@ describe("cans whose marks stand behind their sections", () => {
   });
 });
 
+test("a coil's number without unit is no value, and said so", () => {
+  const coil = partOf("Ref|Value\nL1|2.5", "L1", {}, "|");
+  expect(coil.value).toBeNull();
+  expect(codesOf(coil)).toEqual(["unreadable"]);
+});
+
 test.each<[string, object]>([
   ["R1, R2|2 x 100K, 1 W", { value: 100e3, quantity: 2 }],
   ["C2|100 cm", { value: 1.112650056e-10 }],

@@ -11,9 +11,9 @@ type Row = readonly [words: string, measure: Measure | null, factor: number];
 
 /** Spellings in lower case, dots and hyphens left out. In these trades a capital is never a prefix of its own: MF, MH, MW, MA are micro or milli. */
 const ROWS: readonly Row[] = [
-  ["ohm ohms ω Ω r e homs", "ohm", 1],
+  ["ohm ohms ω Ω r e homs ohrns", "ohm", 1],
   ["kohm kohms kilohm kilohms kω kΩ kr", "ohm", 1e3],
-  ["megohm megohms megaohm mohm mohms mω mΩ megohmes", "ohm", 1e6],
+  ["megohm megohms megohrns megaohm mohm mohms mω mΩ megohmes", "ohm", 1e6],
   ["milliohm milliohms", "ohm", 1e-3],
   ["k kilo", null, 1e3],
   ["meg megs mega", null, 1e6],

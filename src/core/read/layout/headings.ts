@@ -61,8 +61,8 @@ export const headingText = (text: string) =>
     .replace(/\s+/g, " ")
     .trim();
 
-/** "Resistors: 1/2 W unless specified": a note on a kind, no heading above its parts. */
-const STATES = /^[^(]*:.*\b(?:unless|otherwise|except)\b/i;
+/** "Resistors: 1/2 W unless specified", "Capacitor values in pF": notes on a kind, no headings above its parts. */
+const STATES = /^[^(]*:.*\b(?:unless|otherwise|except)\b|\bin\s+(?:[µunp]f|uuf|mmfd?|mfd?|ohms?|Ω)\.?$/i;
 
 /**
  * Whether a line only names a kind of part: RESISTORS; Coils, Chokes and Transformers; MICA CONDENSERS, 500 VOLTS.
@@ -95,7 +95,7 @@ const MOST_WORDS = 6;
 
 /** The section that a heading names ("MAIN CHASSIS", "TUNER ASSEMBLY (820-T)"), or null when it is no such heading. */
 export function sectionName(text: string): string | null {
-  if (text.length > LONGEST_LINE || isPageLine(headingText(text))) return null;
+  if (text.length > LONGEST_LINE || isPageLine(headingText(text)) || STATES.test(text)) return null;
   const plain = headingText(text)
     .replace(/\s*\([^)]*\)\s*$/, "")
     .replace(/[:.]$/, "")

@@ -15,6 +15,7 @@ export type Role =
   | "use"
   | "section"
   | "remarks"
+  | "replacement"
   | "price"
   | "item";
 

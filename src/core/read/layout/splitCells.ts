@@ -2,6 +2,7 @@ import { designatorsAt, designatorsOf } from "../records/designators.js";
 import { withUnitsJoined } from "./bodyRoles.js";
 import { cellsByContent, cellsUnder, headFor, PART_NUMBER } from "./columns.js";
 import { isNumberedHeading } from "./headings.js";
+import { withThousandsClosed } from "./looseCommas.js";
 import { CHECK_BOX, type Strip } from "./pieces.js";
 import type { Head, Piece, RowCell } from "./row.js";
 
@@ -46,7 +47,7 @@ export function behindBullet(strip: Strip, isNew: (name: string) => boolean): St
 export function cellsOf(strip: Strip, heads: readonly Head[] | null): RowCell[] {
   const pieces = heads ? strip.pieces : strip.pieces.flatMap(looseDesignators);
   if (!heads) return cellsByContent(pieces);
-  const joined = withUnitsJoined(heads, strip);
+  const joined = withUnitsJoined(heads, withThousandsClosed(heads, strip));
   const under = cellsUnder(heads, joined);
   const cells = heads.some((head) => head.role === "designator") ? under : withNameInside(under);
   if (strip.form !== "gaps") return cells;

@@ -16,6 +16,8 @@ export type Clues = {
   readonly watts: number | null;
   readonly wirewound: boolean;
   readonly toleranceUnit: Unit | null;
+  /** Whether the number stands in a column of values. */
+  readonly isValue?: boolean;
   /** Whether the number is one of several that make a can. */
   readonly several?: boolean;
 };
@@ -105,7 +107,7 @@ function bare(
   if (clues.head?.capitalM && wanted === "ohm") return capitalM(number, clues, context, wanted);
   if (clues.head?.measure === wanted) return plain(times(number, clues.head.factor));
   if (wanted === "ohm") return clues.head?.measure ? null : plain(number);
-  if (wanted === "henry") return context.units.henries ? plain(times(number, context.units.henries.factor)) : null;
+  if (wanted === "henry") return bareCoil(number, clues, context);
   if (clues.toleranceUnit?.measure === "farad") return plain(times(number, clues.toleranceUnit.factor));
   const decimal = /[.,½¼]/.test(
     words.tokens
@@ -120,6 +122,14 @@ function bare(
     value: times(number, guess.factor),
     warnings: [assumed(`${number} is taken as ${guess === MICRO ? "microfarad" : "picofarad"}`)],
   };
+}
+
+/** A coil's number without unit may be henries or ohms: no value, and said so where it stands for the value. */
+function bareCoil(number: number, { head, isValue }: Clues, { units }: Context): InBase | null {
+  if (units.henries) return plain(times(number, units.henries.factor));
+  return isValue && !head?.measure
+    ? { value: null, warnings: [unreadable(String(number), "a coil's number without unit")] }
+    : null;
 }
 
 const SMALL = new Set(["ceramic", "mica", "silver-mica", "air", "polystyrene"]);

@@ -54,8 +54,18 @@ function filled(part: ListedPart, described: ListedPart): ListedPart {
 const hasNoValue = ({ valueState, sections, inner }: ListedPart) =>
   valueState === "missing" && sections === null && inner === null;
 
-/** The part numbers of parts whose value neither the list nor the user's table tells, each once. */
-export function numbersWithoutValue(parts: readonly ListedPart[]): readonly string[] {
-  const open = parts.filter((part) => MEASURE_OF[part.kind] !== undefined && hasNoValue(part));
-  return [...new Set(open.flatMap(({ stockNumber }) => stockNumber ?? []))];
+const MOSTLY = 0.5;
+
+/**
+ * The part numbers of parts whose value neither the list nor the user's table tells, each once; none where the list prints
+ * most values and there is no table to look in: then the numbers only serve to order by.
+ */
+export function numbersWithoutValue(
+  parts: readonly ListedPart[],
+  table: PartNumberTable | undefined,
+): readonly string[] {
+  const numbered = parts.filter((part) => MEASURE_OF[part.kind] !== undefined && part.stockNumber !== null);
+  const open = numbered.filter(hasNoValue);
+  const isOrderedBy = (table?.size ?? 0) === 0 && open.length < numbered.length * MOSTLY;
+  return isOrderedBy ? [] : [...new Set(open.map(({ stockNumber }) => stockNumber!))];
 }

@@ -1,7 +1,6 @@
 import type { Dielectric, Kind, ListedField, ListedPart, Warning } from "../../part.js";
 import { cellText } from "../layout/row.js";
 import type { ListRecord } from "../records/listRecord.js";
-import type { DecodedCode } from "../words/codes.js";
 import { readWords } from "../words/readWords.js";
 import type { PrintedTolerance, Words } from "../words/words.js";
 import { type Can, canOfGang, canOfLabels, canOfList, canOfPieces } from "./cans.js";
@@ -13,6 +12,7 @@ import { quantityOf } from "./quantity.js";
 import { ratingOf } from "./ratings.js";
 import { relativeTolerance, statedTolerance } from "./statedTolerance.js";
 import { ofRoles, printedText, type Text, textsOf, valueText } from "./texts.js";
+import { clashes, codesOf, withCode } from "./typeDesignation.js";
 import { type ReadValues, readValues } from "./value.js";
 
 /** Kinds whose printed volts are windings, not a rating. */
@@ -39,7 +39,7 @@ export function statedPart(
   const heading = record.heading ? readWords(record.heading, context.writing) : null;
   const words = ofRoles(texts, "description", "value", "rating", "remarks").map((text) => text.words);
   const kind = kindOf(record.names, words, heading);
-  const code = words.flatMap((text) => text.codes).find((candidate) => candidate.kind === kind) ?? null;
+  const code = codesOf(words, record.partNumber).find((candidate) => candidate.kind === kind) ?? null;
   const materials = {
     construction: statedConstruction(texts, kind) ?? code?.construction ?? null,
     dielectric: statedDielectric(texts, kind) ?? code?.dielectric ?? headingDielectric(kind, heading),
@@ -126,28 +126,6 @@ function oneForEachName(read: ReadValues, names: readonly string[], kind: Kind):
   const { list } = read;
   const isEach = kind === "resistor" && list?.length === names.length && new Set(list).size === 1 && list.length > 1;
   return isEach ? { ...read, value: list[0]!, list: null } : read;
-}
-
-/** A type designation gives what the words leave out; its value only where no other is printed. */
-function withCode(read: ReadValues, code: DecodedCode): ReadValues {
-  if (read.value !== null || read.list || read.state === "range" || read.min !== null || read.warnings.length > 0)
-    return read;
-  return { ...read, value: code.value, state: "stated" };
-}
-
-/** Words against a code or colours: the words stand, with a warning. */
-function clashes(read: ReadValues, code: DecodedCode | null, words: readonly Words[], kind: Kind): Warning[] {
-  const differs = (other: number | null | undefined) =>
-    other != null && read.value !== null && Math.abs(other - read.value) > 0.001 * read.value;
-  const colours = kind === "resistor" ? words.find((text) => text.colours)?.colours : null;
-  const found = [
-    differs(code?.value) ? "the type designation" : null,
-    differs(colours?.ohms) ? "the colours" : null,
-  ].filter(Boolean);
-  return found.map((what) => ({
-    code: "conflict",
-    text: `the value and ${what} say different things; the value is taken`,
-  }));
 }
 
 function canOf(texts: readonly Text[], read: ReadValues, volts: readonly number[], record: ListRecord): Can | null {

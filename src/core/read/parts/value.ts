@@ -57,7 +57,9 @@ function candidatesOf(texts: readonly Text[], clues: Omit<Clues, "head">, contex
   const found = roles.flatMap((role) =>
     ofRoles(texts, role).flatMap(({ words, head }) => {
       const own = words.amounts.filter((amount) => amount.aside === null);
-      return inOrder(own, clues.kind).flatMap((amount) => readAmount(amount, words, { ...clues, head }, context));
+      return inOrder(own, clues.kind).flatMap((amount) =>
+        readAmount(amount, words, { ...clues, head, isValue: role === "value" }, context),
+      );
     }),
   );
   return found.length > 0 ? found : fromRemarks(texts, clues, context);

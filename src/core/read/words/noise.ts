@@ -11,7 +11,7 @@ const REPAIRS: readonly Repair[] = [
   { pattern: /(?<![A-Za-z0-9])[lI](?=\/\d)/g, into: toFigures, onlyNoisy: false },
   { pattern: /(?<=[a-z])0(?=[a-z])/g, into: () => "o", onlyNoisy: true },
   { pattern: /(?<=[a-z])1(?=[a-z])/g, into: () => "l", onlyNoisy: true },
-  { pattern: /(?<![A-Za-z0-9])(?=[.,OolI]*\d)(?=[.,\d]*[OolI])[\dOolI][\dOolI.,]*(?=[kKMmpnuµ]?(?![A-Za-z]))|(?<=\.)(?=[OolI]*\d)(?=\d*[OolI])[\dOolI]+(?![A-Za-z])/g, into: toFigures, onlyNoisy: false },
+  { pattern: /(?<![A-Za-z0-9])(?=[.,OolI]*\d)(?=[.,\d]*[OolI])[\dOolI][\dOolI.,]*(?=[kKMmpnuµvVwW]?(?![A-Za-z]))|(?<=\.)(?=[OolI]*\d)(?=\d*[OolI])[\dOolI]+(?![A-Za-z])/g, into: toFigures, onlyNoisy: false },
   { pattern: /(?<![A-Za-z0-9])[\dOolIS]*[\dOlIS][\dOolIS]+(?:[.,-][\dOolIS]+)*(?![A-Za-z0-9])/g, into: toFigures, onlyNoisy: true },
   { pattern: /(?<![A-Za-z0-9])[OolIS][.,-][\dOolIS]+(?![A-Za-z0-9])|(?<=\d[.,-])[OolIS](?![A-Za-z0-9])/g, into: toFigures, onlyNoisy: true },
   { pattern: /(?<![A-Za-z0-9])[OlIS](?= (?:[\dOolIS]{3}\b|m?mf|mmf|meg|w\b|watt|ohm|hy|v\b))/g, into: toFigures, onlyNoisy: true },

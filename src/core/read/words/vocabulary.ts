@@ -29,7 +29,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "capacitor",
-    "capacitor|capacitors|condenser|condensers|cap|caps|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|tauchtrimmer|condensateur|condensateurs|condo|lufttrimmer|luftdrehko|becher|feedthru capacitor",
+    "capacitor|capacitors|condenser|condensers|cap|caps|kap|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|tauchtrimmer|condensateur|condensateurs|condo|lufttrimmer|luftdrehko|becher|feedthru capacitor",
   ],
   [
     "kind",
@@ -110,7 +110,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "dielectric",
     "ceramic",
-    "ceramic|ceramics|cer|ceram|céramique|céramiques|keramik|keramikkondensator|scheibenkondensator|rohrkondensator|keramisch|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
+    "ceramic|ceramics|cer|ceram|céramique|céramiques|keramik|keramikkondensator|scheibenkondensator|rohrkondensator|keramisch|keram|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
   ],
   [
     "dielectric",

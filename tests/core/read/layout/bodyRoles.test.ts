@@ -34,6 +34,25 @@ test.each<[string, string, object, string]>([
     { value: 1e6, stockNumber: "K-1" },
     "a known word within a head",
   ],
+  [
+    "Ref|Orig. value|New value",
+    "C1|.05 400V paper|.047 630V film",
+    { value: 0.05e-6, volts: 400, dielectric: "paper" },
+    "what replaced the part does not describe it",
+  ],
+  [
+    "Sym.|Description|Tol.",
+    "R1|33|000 ohms|10%",
+    { value: 33e3, tolerance: { minus: 0.1, plus: 0.1 } },
+    "a comma of thousands that was not quoted",
+  ],
+  ["Sym.|Qty|Description", "R1|4|470 ohms", { value: 470, quantity: 4 }, "a count stays a count"],
+  [
+    "Sym|Name|Stock No.|Type",
+    "R1|Resistor|9-1|RC20BF473K",
+    { value: 47e3, watts: 0.5 },
+    "a type designation among the numbers",
+  ],
   ["Pos.|R k\u03a9|C nF|U V|P W", "R1|1.5|||2", { value: 1500, watts: 2 }, "symbols of quantities with their units"],
 ])("under %s, %s is %j: %s", (heads, row, expected, _why) => {
   const name = row.split("|")[0]!;

@@ -65,6 +65,13 @@ describe("what a document says once", () => {
     ["All 400 V unless marked.", "C1       .05 mfd", "C1", { volts: 400 }, "volts are said of capacitors"],
     ["All orders 10 % deposit.", "R1       470", "R1", { tolerance: null }, "other words make it no rule for parts"],
     [
+      "Kap.-Werte ohne Einheit in pF",
+      "C1       5000, Papier",
+      "C1",
+      { value: 5e-9, warnings: [] },
+      "a note, no heading",
+    ],
+    [
       "Values in mmf unless marked.",
       "C1       270",
       "C1",

@@ -14,7 +14,8 @@
  *       ],
  *     };
  *
- * `count` is how many things one run does; `run` may be async.
+ * `count` is how many things one run does; `run` may be async. A row may tell `seconds` of its own in place of `run`. What a
+ * module opened ends with the process.
  */
 import { readdirSync } from "node:fs";
 import path from "node:path";
@@ -36,6 +37,7 @@ for (const file of modules) {
   for (const row of await bench.rows()) await show(row, rates);
 }
 summary();
+process.exit();
 
 async function show(row: Row, rates: Map<string, number>): Promise<void> {
   const measured = await measure(row);

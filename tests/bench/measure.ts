@@ -3,11 +3,16 @@ export type Row = {
   readonly what: string;
   /** How many things one run does. */
   readonly count: number;
-  readonly run: () => unknown;
+  /** Sets up each run, and is not measured. */
+  readonly before?: () => Promise<void>;
   /** The `what` of an earlier row: the table shows how many times as fast this one is. */
   readonly comparedWith?: string;
   readonly goal?: Goal;
-};
+} & (
+  | { readonly run: () => unknown }
+  /** A run that tells seconds of its own: not how long it took. */
+  | { readonly seconds: () => Promise<number> }
+);
 
 /** What a row is to reach: seconds at the most, things a second, or times as fast as the row it is compared with. */
 export type Goal =
@@ -30,21 +35,22 @@ const WARMING_SECONDS = 0.25;
 const SLOW_SECONDS = 2;
 
 /** Runs a row to warm up, until it is compiled as it will be in use, then for about half a second. */
-export async function measure({ count, run }: Row): Promise<Measured> {
-  const [first] = await timesOf(run, { seconds: WARMING_SECONDS, least: 1 });
-  const times = first! < SLOW_SECONDS ? await timesOf(run, { seconds: PATIENCE_SECONDS, least: LEAST_RUNS }) : [first!];
+export async function measure(row: Row): Promise<Measured> {
+  const [first] = await timesOf(row, { seconds: WARMING_SECONDS, least: 1 });
+  const times = first! < SLOW_SECONDS ? await timesOf(row, { seconds: PATIENCE_SECONDS, least: LEAST_RUNS }) : [first!];
   times.sort((a, b) => a - b);
   const median = times[times.length >> 1]!;
-  return { median, p95: times[Math.ceil(times.length * 0.95) - 1]!, rate: count / median };
+  return { median, p95: times[Math.ceil(times.length * 0.95) - 1]!, rate: row.count / median };
 }
 
 type Patience = { readonly seconds: number; readonly least: number };
 
-async function timesOf(run: () => unknown, { seconds, least }: Patience): Promise<number[]> {
+async function timesOf(row: Row, { seconds, least }: Patience): Promise<number[]> {
   const times: number[] = [];
   let spent = 0;
   while (times.length < least || (times.length < MOST_RUNS && spent < seconds)) {
-    const time = await timed(run);
+    await row.before?.();
+    const time = "seconds" in row ? await row.seconds() : await timed(row.run);
     times.push(time);
     spent += time;
   }

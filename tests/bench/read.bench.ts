@@ -2,31 +2,19 @@ import { readValue } from "../../src/core/quantity/readValue.js";
 import { readList } from "../../src/core/read/readList.js";
 import type { SourceLine } from "../../src/core/read/sourceLine.js";
 import { readWords } from "../../src/core/read/words/readWords.js";
+import { descriptions, linesOfList } from "./linesOfList.js";
 import type { Bench } from "./measure.js";
 
-/** No two lines of a list are alike, and the language keeps what it found for a text that it has met. */
-const DESCRIPTIONS: readonly ((number: number) => string)[] = [
-  (number) => `${number}K 1/2 W ±10%`,
-  (number) => `.0${number} mfd, 400 volts, paper`,
-  (number) => `${number} ohms, 5 W wire wound`,
-  (number) => `${number} mmf mica, 500 V`,
-  (number) => `2.${number} meg`,
-];
 const VALUES = ["470K", ".05 mfd", "4K7", "250 mmf", "2.2 meg"];
 const of = <T>(list: readonly T[], count: number) => Array.from({ length: count }, (_, i) => list[i % list.length]!);
-const linesOf = (count: number) => of(DESCRIPTIONS, count).map((describe, i) => describe(i + 1));
 const document = (count: number): SourceLine[] =>
-  linesOf(count).map((text, i) => ({
-    number: i + 1,
-    text: `${text.includes("m") ? "C" : "R"}${i + 1}     ${text}`,
-    cells: null,
-  }));
+  linesOfList(count).map((text, i) => ({ number: i + 1, text, cells: null }));
 
 /** Reading of values, of the words of single lines, and of a whole document of 10,000 lines. */
 export const bench: Bench = {
   title: "reading parts lists",
   rows: () => {
-    const [values, lines, list] = [of(VALUES, 20_000), linesOf(5_000), document(10_000)];
+    const [values, lines, list] = [of(VALUES, 20_000), descriptions(5_000), document(10_000)];
     return [
       { what: "values in a cell", count: values.length, run: () => values.map((text) => readValue(text).value) },
       {

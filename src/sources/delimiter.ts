@@ -22,6 +22,9 @@ export function guessDelimiter(text: string, candidates: readonly Delimiter[] = 
   return best[0]?.delimiter ?? null;
 }
 
+/** A line of a table drawn with strokes; its tabs only line them up. */
+const FRAMED = /^\s*\|.*\|\s*$/;
+
 const SURE_AGREEING = 0.8;
 const SURE_CELLS = 4;
 
@@ -30,9 +33,10 @@ const SURE_CELLS = 4;
  * have the same four or more cells, as prose never has.
  */
 export function sureDelimiter(text: string): Delimiter | null {
-  const tab = guessDelimiter(text, ["\t"]);
-  if (tab) return tab;
   const lines = text.split("\n", SAMPLE_LINES).filter((line) => line.trim() !== "");
+  const isDrawn = lines.filter((line) => FRAMED.test(line)).length >= lines.length * LEAST_AGREEING;
+  const tab = isDrawn ? null : guessDelimiter(text, ["\t"]);
+  if (tab) return tab;
   const isSure = (delimiter: Delimiter) => {
     const { cells, share } = agreement(lines, delimiter);
     return cells >= SURE_CELLS && share >= SURE_AGREEING && lines.length > 2;

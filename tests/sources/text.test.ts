@@ -100,3 +100,8 @@ describe("laws", () => {
     );
   });
 });
+
+test("a table drawn with strokes and lined up by tabs is no table of tabs", () => {
+  const { lines } = readText("|Ref\t|Value\t\t|\n|R1\t|1 M\t\t|\n|R2\t|47 k\t\t|", "pasted");
+  expect(lines.every((line) => line.cells === null)).toBe(true);
+});

@@ -172,3 +172,18 @@ V101 tube, V102 tube, L101 10 mh choke, T101 sweep transformer`;
       .slice(4),
   ).toEqual(["tube", "tube", "inductor", "transformer"]);
 });
+
+test("a line of running text may begin with the name of its section", () => {
+  const { parts } = readText(`Stage 1:  R1 100k, R2 2.2k, R3 47k 1W; C1 0.1 mfd 400V, C2 50 mfd 12V.
+Stage 2:  R1 470k, R2 1k, R3 33k 2W; C1 0.05 mfd 400V, C2 25 mfd 25V.`);
+  expect(parts.map((part) => part.section)).toEqual([...Array(5).fill("Stage 1"), ...Array(5).fill("Stage 2")]);
+});
+
+test.each([
+  ["R1. One megohm, quarter watt.", "R1", { value: 1e6, watts: 0.25 }],
+  ["R3. Two hundred and twenty ohms, one watt.", "R3", { value: 220, watts: 1 }],
+  ["C1. Point one microfarad, three hundred and fifty volts.", "C1", { value: 0.1e-6, volts: 350 }],
+  ["C4. Point zero five microfarads.", "C4", { value: 0.05e-6 }],
+])("%s is read in words", (text, name, part) => {
+  expect(partOf(text, name)).toMatchObject(part);
+});

@@ -20,7 +20,10 @@ export function withBesides(strips: readonly Strip[]): readonly Strip[] {
   if (beside.length + below.length < FEWEST) return strips;
   const heads = strips.flatMap((strip) => (strip.form === "gaps" ? (headsOf(strip.pieces) ?? []) : []));
   if (beside.some(({ pieces }) => heads.some((head) => isNear(head.start, pieces[0]!.start)))) return strips;
-  const isGroup = below.length >= beside.length && beside.every(({ pieces }) => namesGroup(pieces[0]!.text));
+  const several = beside.filter(({ pieces }) => pieces.slice(2).some((piece) => designatorsOf(piece.text)));
+  const isGroup =
+    (below.length >= beside.length || several.length * 2 > beside.length) &&
+    beside.every(({ pieces }) => namesGroup(pieces[0]!.text));
   if (!isGroup && heads.length > 0) return strips;
   const put = isGroup ? asHeading : behindNames;
   return strips.flatMap((strip) => (isBeside(strip) ? put(strip) : [strip]));

@@ -33,13 +33,23 @@ export const firstsUnder = (heads: readonly Head[], head: Head, body: readonly S
     return own ? [own.text.trim()] : [];
   });
 
+const KEY_NUMBER = /^(?:no|nr|number)\.?$/i;
+
+/** The heads with "No." naming the parts where no other head does and values, not counts, stand beside it. */
+export function withKeyNumbers(heads: readonly Head[]): readonly Head[] {
+  const has = (role: Role) => heads.some((head) => head.role === role);
+  if (has("designator") || has("quantity") || !has("value")) return heads;
+  return heads.map((head) => (KEY_NUMBER.test(head.text.trim()) ? { ...head, role: "designator" } : head));
+}
+
 /** Whether bare numbers stand under a head that says "symbol" or "diagram no.", and no other column but that of part numbers names parts. */
 export function isNumbered(heads: readonly Head[], body: readonly Strip[]): boolean {
   const own = heads.find((head) => head.role === "designator");
   const firsts = own ? firstsUnder(heads, own, body) : [];
   const isMost = firsts.filter((text) => /^\d{1,3}[A-Z]?$/.test(text)).length > firsts.length * MOSTLY;
   const others = heads.filter((head) => head !== own && head.role !== "partNumber" && head.role !== "section");
-  return isMost && others.every((head) => shareOfNames(firstsUnder(heads, head, body)) < MOSTLY);
+  const lastWords = (head: Head) => firstsUnder(heads, head, body).map((text) => text.split(/\s+/).at(-1)!);
+  return isMost && others.every((head) => shareOfNames(lastWords(head)) < MOSTLY);
 }
 
 const shareOfNames = (texts: readonly string[]) =>
@@ -113,9 +123,15 @@ function byIndex(heads: readonly Head[], pieces: readonly Piece[]): RowCell[] {
 export const headOver = (heads: readonly Head[], strip: Strip, piece: Piece) =>
   strip.form === "gaps" ? headFor(heads, piece) : heads.find((head) => head.start === piece.start);
 
-/** The head of the column that a piece of a typed line stands in. */
-export const headFor = (heads: readonly Head[], piece: Piece) =>
-  heads.filter((head) => head.start <= piece.start + SLACK).at(-1) ?? heads[0]!;
+/** The head of the column that a piece of a typed line stands in; a figure set to the right may begin before its head. */
+export function headFor(heads: readonly Head[], piece: Piece): Head {
+  const at = Math.max(0, heads.filter((head) => head.start <= piece.start + SLACK).length - 1);
+  const next = heads[at + 1];
+  const isRight = next !== undefined && piece.start > heads[at]!.start + SLACK && FIGURE.test(piece.text);
+  return isRight && piece.start + piece.text.length > next.start ? next : heads[at]!;
+}
+
+const FIGURE = /^[\d.,/½¼]+$/;
 
 type Placed = { readonly piece: Piece; readonly head: Head };
 
@@ -131,57 +147,3 @@ function shiftLongDesignators(heads: readonly Head[], placed: readonly Placed[])
     return { piece, head: heads[Math.min(next + i - 2, heads.indexOf(head))]! };
   });
 }
-
-/** Pieces of one column belong together; they are joined by a blank. */
-function merge(cells: readonly RowCell[]): RowCell[] {
-  const merged: RowCell[] = [];
-  for (const cell of cells) {
-    const last = merged.at(-1);
-    if (last?.role === cell.role && last.unit === cell.unit)
-      merged[merged.length - 1] = { ...last, text: `${last.text} ${cell.text}` };
-    else merged.push(cell);
-  }
-  return merged;
-}
-
-/** What a part number looks like: letters and digits in groups, or a long number; a round one is a value in ohms, A500K one with its taper. */
-export const PART_NUMBER =
-  /^(?=.*\d)(?![ABC]\d{1,4}[kKM]$)(?![\d.,½¼]+\s?(?:[KkMRpnuµ]|meg|ohm|m?mf|[up]f))(?:(?:[A-Z0-9]{1,9}-|[A-Z]{1,3}\/)[A-Z0-9][A-Z0-9\-/.]*|[A-Z]{1,3}\d{3,}[A-Z0-9-]*|(?![1-9]\d{0,2}0+$)\d{5,})$/;
-
-/**
- * The cells of a typed line without heads: designators, description, and a part number at the end; or a count first and
- * the designators last ("3  100K 1/2W  (R1, R2, R5)").
- */
-export function cellsByContent(pieces: readonly Piece[]): RowCell[] {
-  const cells = pieces.map(
-    (piece, i): RowCell => ({ role: roleByContent(piece, i, pieces), text: piece.text, unit: null }),
-  );
-  return merge(
-    cells.map((cell) => (cell.role === "designator" ? { ...cell, text: withoutBrackets(cell.text) } : cell)),
-  );
-}
-
-const withoutBrackets = (text: string) => text.replace(/^\((.*)\)$/, "$1");
-
-function roleByContent(piece: Piece, at: number, pieces: readonly Piece[]): Role {
-  if (at === 0 && pieces.length > 1 && /^\d{1,3}\s?[×x]?$/.test(piece.text)) return "quantity";
-  const isLast = at > 0 && at === pieces.length - 1 && !designatorsOf(pieces[0]!.text);
-  const isBehindNumbers = pieces.slice(0, at).every((before) => /^\d{0,3}$/.test(before.text));
-  if (at > 0 && goesOnList(pieces, at)) return "designator";
-  if ((isBehindNumbers || isLast) && designatorsOf(withoutBrackets(piece.text))) return "designator";
-  return at > 0 && PART_NUMBER.test(piece.text) ? "partNumber" : "description";
-}
-
-const JOINT = /^(?:thru|to|and|&|-|–)$/i;
-
-/** "R6   R8  THRU  R11   15K": designators of one class set apart by wide blanks are one list. */
-function goesOnList(pieces: readonly Piece[], at: number): boolean {
-  const letters = lettersOf(pieces[0]!);
-  return (
-    letters !== null &&
-    pieces.slice(1, at + 1).every((piece) => JOINT.test(piece.text) || lettersOf(piece) === letters) &&
-    pieces.slice(at + 1).some((piece) => !JOINT.test(piece.text) && lettersOf(piece) === null)
-  );
-}
-
-const lettersOf = ({ text }: Piece) => (designatorsOf(text) ? text.replace(/[-.\d].*$/, "") : null);

@@ -1,5 +1,6 @@
 import { rolesByBody } from "./bodyRoles.js";
-import { isNumbered, nameDesignators, settleColumns } from "./columns.js";
+import { isNumbered, nameDesignators, settleColumns, withKeyNumbers } from "./columns.js";
+import { isKindHeading } from "./headings.js";
 import { headsOf, roleOfHead } from "./heads.js";
 import { isRule, type Strip } from "./pieces.js";
 import type { Head, Piece } from "./row.js";
@@ -17,8 +18,9 @@ export function headBlockAt(strips: readonly Strip[], at: number): HeadBlock | n
   if (!block) return null;
   const body = bodyBelow(strips, at + block.height);
   const settled = strips[at]!.form === "gaps" ? settleColumns(block.heads, body) : block.heads;
-  const numbered = isNumbered(settled, body);
-  const named = numbered ? settled : nameDesignators(settled, body);
+  const keyed = withKeyNumbers(settled);
+  const numbered = isNumbered(keyed, body);
+  const named = numbered ? keyed : nameDesignators(settled, body);
   return { heads: rolesByBody(named, body), height: block.height, numbered };
 }
 
@@ -37,6 +39,7 @@ function stackedHeads(lines: readonly Strip[], isHead: boolean): Head[] | null {
   const isPlain = (strip: Strip) =>
     strip.pieces.some((piece) => piece.text.trim() !== "") &&
     !isRule(strip) &&
+    !(strip.pieces.length === 1 && isKindHeading(strip.pieces[0]!.text)) &&
     strip.form === lines[0]!.form &&
     strip.pieces.every((piece) => piece.text.length <= LONGEST_WORD);
   if (lines.length < 2 || !lines.every(isPlain)) return null;

@@ -24,6 +24,8 @@ const FILLER = new Set([
   "(",
   ")",
   "fixed",
+  "value",
+  "values",
   "verschiedenes",
   "s",
 ]);
@@ -99,6 +101,7 @@ export function sectionName(text: string): string | null {
   const plain = headingText(text)
     .replace(/\s*\([^)]*\)\s*$/, "")
     .replace(/[:.]$/, "")
+    .replace(/^(\S+\s+\S.*)\s+parts$/i, "$1")
     .trim();
   const abbreviated = headingText(text)
     .replace(/\s*\([^)]*\)\s*$/, "")

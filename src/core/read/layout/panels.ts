@@ -38,7 +38,7 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
 /** Where the panels start: at each of several headings of kinds, each head of designators, or each return of the first head. */
 function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; height: number } {
   const { form, pieces } = strips[at]!;
-  if (form === "gaps" && pieces.length > 1 && pieces.every((piece) => isKindHeading(piece.text)))
+  if (form === "gaps" && pieces.length > 1 && areHeadings(pieces, strips.slice(at + 1)))
     return { starts: pieces.map((piece) => piece.start), height: 1 };
   const block = form === "strokes" ? null : printedHeadsAt(strips, at);
   if (!block) return { starts: [], height: 1 };
@@ -50,6 +50,12 @@ function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; hei
   const isNamed = isTable || starts.every((start) => isNamedBelow(strips.slice(at + block.height), start));
   return { starts: isNamed ? starts : [], height: block.height };
 }
+
+/** Headings side by side, each above designators: of kinds of parts, or of sections. */
+const areHeadings = (pieces: readonly Piece[], body: readonly Strip[]) =>
+  pieces.every((piece) => isKindHeading(piece.text)) ||
+  (pieces.every((piece) => sectionName(piece.text) !== null && !isKindHeading(piece.text)) &&
+    pieces.every((piece) => isNamedBelow(body, piece.start)));
 
 const BODY = 40;
 
@@ -107,6 +113,8 @@ function startsPart(piece: Piece | undefined, next: Piece | undefined): boolean 
   if (!piece) return false;
   const alone = designatorsOf(piece.text);
   if (alone) return next !== undefined && !designatorsOf(next.text) && !piece.text.endsWith(",");
-  const first = piece.text.split(" ", 1)[0]!;
-  return piece.text.length > first.length && designatorsOf(first) !== null && /^\S+\s+[\d.½¼]/.test(piece.text);
+  const first = piece.text.split(/[\s=]/, 1)[0]!;
+  return (
+    piece.text.length > first.length && designatorsOf(first) !== null && /^\S+(?:\s+[\d.½¼]|\s*=\s*\S)/.test(piece.text)
+  );
 }

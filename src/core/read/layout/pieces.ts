@@ -21,12 +21,27 @@ export const isRule = (strip: Strip) => RULE.test(strip.text);
 /** A source line as a strip: blank cells are kept in tables, gaps and leaders part a typed line. */
 export function stripOf(line: SourceLine): Strip {
   const numbers = Array.from({ length: line.text.split("\n").length }, (_, i) => line.number + i);
-  const text = line.text.replaceAll("\n", " ");
+  const text = unspaced(withTabStops(line.text.replaceAll("\n", " ")));
   if (line.cells)
     return { numbers, form: "cells", text, pieces: line.cells.map((cell, start) => ({ text: tidy(cell), start })) };
   if (isDrawn(text)) return { numbers, form: "strokes", text, pieces: strokePieces(text) };
   return { numbers, form: "gaps", text, pieces: gapPieces(text) };
 }
+
+const TAB_STOP = 8;
+
+/** A text with each tab moved to its stop, as a typist saw it: blanks fill up to the tab, which still parts. */
+function withTabStops(text: string): string {
+  if (!text.includes("\t")) return text;
+  let line = "";
+  for (const char of text) line += char === "\t" ? "\t".padStart(TAB_STOP - (line.length % TAB_STOP)) : char;
+  return line;
+}
+
+const SPACED = /(?<![A-Z])(?:[A-Z] ){4,}[A-Z](?![A-Za-z])/g;
+
+/** "R E S I S T O R S" is a word set wide. */
+const unspaced = (text: string) => text.replace(SPACED, (word) => word.replaceAll(" ", ""));
 
 const tidy = (cell: string) => cell.replace(/\s+/g, " ").trim();
 const isDrawn = (text: string) => /^\s*\|.*\|/.test(text) || (text.match(/\|/g)?.length ?? 0) >= 2;

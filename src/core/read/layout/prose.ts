@@ -63,7 +63,7 @@ function paragraphsOf(lines: readonly SourceLine[]): Paragraph[] {
       open = null;
       continue;
     }
-    if (open === null || isHeading(own)) {
+    if (open === null || isHeading(own) || isLabelled(own)) {
       open = { text: "", starts: [] };
       paragraphs.push(open);
     }
@@ -76,6 +76,12 @@ function paragraphsOf(lines: readonly SourceLine[]): Paragraph[] {
 
 /** A line of its own that names a section: "(Power amp)", "POWER UNIT", "Output stage:". */
 const isHeading = (text: string) => /^\([^()]*\)$|^[^a-z]*$|:$/.test(text) && sectionName(text) !== null;
+
+/** "Stage 2: R1 470k, R2 1k": a line that begins with the name of the section of what follows. */
+function isLabelled(text: string): boolean {
+  const [label = "", rest] = text.split(/:\s+(.*)/s, 2);
+  return rest !== undefined && sectionName(label) !== null && !isKindHeading(label) && designatorsAt(rest) !== null;
+}
 
 /** Where items begin: at designators or "4 off" behind a boundary. */
 function itemStarts({ text, starts: lines }: Paragraph): number[] {
@@ -116,7 +122,9 @@ function rowOf(paragraph: Paragraph, start: number, end: number): Omit<ListRow, 
   const cells: RowCell[] = [];
   if (found) cells.push({ role: "designator", text: text.slice(0, found.end), unit: null });
   if (count) cells.push({ role: "quantity", text: count[1]!, unit: null });
-  const rest = text.slice(found?.end ?? count?.[0].length ?? 0).replace(/^[\s,:-]+|^\s*=\s*(?![A-Z]{1,3}-?\d)/, "");
+  const rest = text
+    .slice(found?.end ?? count?.[0].length ?? 0)
+    .replace(/^[\s,:.-]+(?!\d)|^[\s,:-]+|^\s*=\s*(?![A-Z]{1,3}-?\d)/, "");
   if (rest !== "") cells.push({ role: "description", text: rest, unit: null });
   return { lines: linesFrom(paragraph, start, start + text.length), cells, table: TABLE };
 }

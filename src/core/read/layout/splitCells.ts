@@ -1,13 +1,14 @@
 import { designatorsAt, designatorsOf } from "../records/designators.js";
 import { withUnitsJoined } from "./bodyRoles.js";
-import { cellsByContent, cellsUnder, headFor, PART_NUMBER } from "./columns.js";
+import { cellsByContent, PART_NUMBER } from "./byContent.js";
+import { cellsUnder, headFor } from "./columns.js";
 import { isNumberedHeading } from "./headings.js";
 import { withThousandsClosed } from "./looseCommas.js";
 import { CHECK_BOX, type Strip } from "./pieces.js";
 import type { Head, Piece, RowCell } from "./row.js";
 
 /** What parts designators from the rest: blanks, or a lone stroke ("R1-2.2 meg., 1/2 watt") when words follow. */
-const BOUND = /^(?:[*†‡§]*\s*[:=]?\s*[-–=:,]?\s+|[-–—=:](?=[\d.½¼¾A-Za-z]\S*\s))/;
+const BOUND = /^(?:[*†‡§]*\s*[:=.]?\s*[-–=:,]?\s+|[-–—=:](?=[\d.½¼¾A-Za-z]\S*\s))/;
 
 /** A strip without the box to tick at its start; `ticked` tells whether there was one. */
 export function withoutBox(strip: Strip): { strip: Strip; ticked: boolean } {

@@ -53,12 +53,15 @@ export function standsAsHeading(walk: Walk, strip: Strip): boolean {
   return isBeside(piece.start, text) || isLouder(piece.text, walk.open);
 }
 
-/** Capitals in the column of the description under a row that is whole: it holds small letters, or these name kinds of parts. */
+/**
+ * Capitals in the column of the description under a row that is whole, where it holds small letters, or these name kinds
+ * of parts; and kinds of parts with a colon.
+ */
 function isLouder(text: string, { cells }: OpenRow): boolean {
   const above = textIn(cells, "description");
   const isLoud = text.length <= LONGEST_SHOWN && /^[^a-z(]*[A-Z]{3}[^a-z(]*(?:\(|$)/.test(text);
-  const kinds = /^[^(,]*S\s*(?:[(,]|$)/.test(text) && isKindHeading(text);
-  return isLoud && !isUnfinished(above) && (kinds || /[a-z]{2}/.test(above));
+  const kinds = ((isLoud && /^[^(,]*S\s*(?:[(,]|$)/.test(text)) || /:$/.test(text)) && isKindHeading(text);
+  return !isUnfinished(above) && (kinds || (isLoud && /[a-z]{2}/.test(above)));
 }
 
 const isBeside = (start: number, text: number) => start < text - SLACK || start > text + MOST_INDENT;

@@ -1,4 +1,5 @@
 import { columnNamesOf, designatorsAt } from "../records/designators.js";
+import { PART_NUMBER } from "./byContent.js";
 import { goesOnWithList, isUnfinished, joinCells, type OpenRow, readsOn, textIn } from "./continuation.js";
 import { isPageLine } from "./headings.js";
 import type { Strip } from "./pieces.js";
@@ -13,7 +14,7 @@ export function takeLine(walk: Walk, printed: Strip): void {
   const listed = behindBullet(printed, (name) => isNew(walk, name));
   if (listed) walk.heads = null;
   const { strip, ticked } = withoutBox(listed ?? printed);
-  const cells = cellsOf(strip, walk.heads);
+  const cells = withRestDescribed(walk, cellsOf(strip, walk.heads));
   if (walk.errata || (isFootnote(walk, strip) && !isFramed(strip.text))) takeRemark(walk, strip);
   else if (isRestOfBroken(walk, strip)) extend(walk, strip, cells);
   else if (takeNamedRow(walk, strip, cells) || takeHeading(walk, strip)) return;
@@ -51,7 +52,7 @@ const OPEN_END = /\s*(?:,|&|\bthru|\bto|\band|-)\s*$/i;
 
 /** Rows that begin with designators, and lines that go on with the list of designators above. */
 function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
-  const text = textIn(cells, "designator");
+  const text = cells.length > 1 ? nameIn(cells) : textIn(cells, "designator");
   const above = walk.open ? textIn(walk.open.cells, "designator") : "";
   if (text !== "" && walk.open && goesOnWithList(above, text)) {
     extend(walk, strip, cells);
@@ -104,17 +105,33 @@ function cellsOfBroken(above: readonly RowCell[], strip: Strip): RowCell[] {
   });
 }
 
+/** The rest of a description may hang under the part numbers: "10%, 1/2 W" below "Resistor, 1 meg,". */
+function withRestDescribed({ open }: Walk, cells: readonly RowCell[]): readonly RowCell[] {
+  const [cell, more] = cells;
+  const hangs =
+    cell?.role === "partNumber" && !more && !PART_NUMBER.test(cell.text) && isUnfinished(descriptionOf(open));
+  return hangs ? [{ ...cell, role: "description" }] : cells;
+}
+
+const descriptionOf = (open: OpenRow | null) => (open ? textIn(open.cells, "description") : "");
+
+/** What stands in the column of designators; a dash says that there is none. */
+const nameIn = (cells: readonly RowCell[]) => textIn(cells, "designator").replace(/^[-–—]+$/, "");
+
 /** Whether a line without designators is the rest of the row above. */
 function isRest(walk: Walk, strip: Strip, cells: readonly RowCell[]): boolean {
   const open = walk.open;
   if (!open || strip.form === "cells") return false;
-  if (textIn(cells, "designator") !== "" || (!walk.heads && textIn(cells, "quantity") !== "")) return false;
+  const isCounted = textIn(cells, "quantity") !== "" && (!walk.heads || textIn(open.cells, "quantity") !== "");
+  if (nameIn(cells) !== "" || isCounted) return false;
   const lacks = hasNoPartNumber(open.cells) && textIn(cells, "partNumber") !== "";
   const text = textIn(cells, "description") || textIn(cells, "use");
   const above = textIn(open.cells, "description");
   const isOneCell = cells.length === 1 && readsOn(text);
   if (walk.blank || walk.apart) return isUnfinished(above) && (lacks || (isOneCell && walk.headed));
-  if (standsAsHeading(walk, strip) && cells.length === 1 && walk.heads && strip.form === "gaps") return false;
+  const goesOn = isUnfinished(above) && readsOn(text);
+  if (!goesOn && standsAsHeading(walk, strip) && cells.length === 1 && walk.heads && strip.form === "gaps")
+    return false;
   const isOutside = !walk.heads && strip.pieces[0]!.start <= open.start;
   if (textIn(cells, "partNumber") === "") return !isOutside || isUnfinished(above) || readsOn(text);
   return lacks && (isUnfinished(above) || readsOn(text));
@@ -140,7 +157,7 @@ function isNamelessPart(walk: Walk, strip: Strip, cells: readonly RowCell[], tic
   if (!has("description") && !has("value")) return false;
   const isListed = has("partNumber") || has("price") || has("quantity");
   if (walk.heads && !walk.heads.some((head) => head.role === "designator")) return isListed || strip.form === "cells";
-  if (textIn(cells, "designator") !== "") return false;
+  if (nameIn(cells) !== "") return false;
   return walk.heads
     ? isListed
     : (has("partNumber") || has("quantity")) && walk.rows.length > 0 && strip.pieces.length > 1;

@@ -21,11 +21,17 @@ export function textsOf(record: ListRecord, writing: Writing): Text[] {
     record.cells
       .filter((cell) => cell.role === role && cell.text !== "" && !/^[-–—]+$/.test(cell.text))
       .map((cell) => ({
-        role: role === "remarks" && HISTORY.test(cell.text) ? ("history" as const) : role,
+        role: roleOf(role, cell.text),
         words: readWords(cell.text, writing, role === "value"),
         head: cell.unit ?? (role === "value" || role === "description" ? above : null),
       })),
   );
+}
+
+/** Words among figures of watts or volts describe the part ("Mica"); remarks may tell a history. */
+function roleOf(role: Role, text: string): Text["role"] {
+  if (role === "remarks" && HISTORY.test(text)) return "history";
+  return (role === "watts" || role === "volts") && /^[^\d]*[A-Za-z]{4}[^\d]*$/.test(text) ? "description" : role;
 }
 
 /** The unit that a heading gives to the bare numbers below it: "CONDENSERS (mfd.)". */

@@ -8,7 +8,7 @@ export function isDitto(text: string, dashRepeats: boolean): boolean {
   return MARK.test(text.trim()) || (dashRepeats && /^[-–—]$/.test(text.trim()));
 }
 
-const LEADING = /^(?:do|dto|ditto)\.?\s*,\s*/i;
+const LEADING = /^(?:do|dto|ditto)(?:\.?\s*,\s*|\.?\s+)(?=\S)/i;
 const LEADING_MARKS = /^(?:["″“”]\s*)+/;
 
 const TRAILING = /(?<=\S)(?:[\s,]+(?:do|ditto)\.?|(?:\s+["″“”])+)$/i;
@@ -31,6 +31,7 @@ export function withWordsAbove(text: string, above: string): string | null {
 /** "Resistor, 1 watt, 4.7 meg, 20%" under "do., 2.2 meg": all before the first statement of a measure that is said anew. */
 function repeated(above: string, text: string): string {
   const statements = above.split(/,\s+/);
+  if (statements.length === 1) return goneOn(text, above);
   const anew = measuresIn(text);
   const end = statements.findIndex((own) => [...measuresIn(own)].some((measure) => anew.has(measure)));
   return [...statements.slice(0, end < 0 ? statements.length : Math.max(1, end)), text].join(", ");
@@ -39,11 +40,12 @@ function repeated(above: string, text: string): string {
 /** "68K  do." under "47K, 1/2W, 10%": all of the text above but the measures that are said anew. */
 function goneOn(text: string, above: string): string {
   const anew = measuresIn(text);
-  const { amounts, tokens } = readWords(above);
+  const { amounts, tolerances, tokens } = readWords(above);
+  const said = amounts.filter(({ figures }) => anew.has(measureOf(figures[0]!)));
+  const spans = anew.has("tolerance") ? [...said, ...tolerances].sort((a, b) => a.from - b.from) : said;
   let left = "";
   let end = 0;
-  for (const { from, to, figures } of amounts) {
-    if (!anew.has(measureOf(figures[0]!))) continue;
+  for (const { from, to } of spans) {
     left += above.slice(end, tokens[from]!.start);
     end = tokens[to - 1]!.end;
   }

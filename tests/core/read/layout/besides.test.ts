@@ -23,3 +23,13 @@ Coupling        C1   .02 mfd  400 v`;
   expect(partOf(text, "R2")).toMatchObject({ section: null, value: 470, watts: 1 });
   expect(partOf(text, "C1")).toMatchObject({ value: 0.02e-6, volts: 400 });
 });
+
+test("a name before several parts in one line is that of their section", () => {
+  const { parts } = readText(`EXCITER SUPPLY  C1  2000 MF 15V   R1  1 OHM 10W
+PHOTOCELL AMP   R1  2.2 MEG       R2  1500
+                R3  100K          C2  25 MF 25V`);
+  expect(parts.map((part) => part.section)).toEqual([
+    ...Array(2).fill("EXCITER SUPPLY"),
+    ...Array(4).fill("PHOTOCELL AMP"),
+  ]);
+});

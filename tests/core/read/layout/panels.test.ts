@@ -39,3 +39,24 @@ R-1    250K ohm   1/3 W.           C-1    .02 mfd.     600 V.`);
   const where = parts.map((part) => `${part.designators[0]} ${part.section}`);
   expect(where).toEqual(["R-1 CONVERTER CHASSIS", "C-1 CONVERTER CHASSIS", "R-1 AUDIO CHASSIS", "C-1 AUDIO CHASSIS"]);
 });
+
+test("two parts a line with a sign of equality need no head", () => {
+  const text = `CAPACITOR VALUES                     RESISTOR VALUES
+C1 = .0005 variable                  R1 = 2,200,000
+C4 = 100 mmf.                        R6 = 500,000 variable`;
+  expect(readText(text).parts).toHaveLength(4);
+  expect(partOf(text, "R1").value).toBe(2.2e6);
+  expect(partOf(text, "C4").value).toBe(100e-12);
+});
+
+test("sections side by side are two panels, though each numbers from one", () => {
+  const { parts } = readText(`TUNER CHASSIS PARTS              AUDIO CHASSIS PARTS
+R1   470K                        R1   1 meg
+C1   47 mmf                      C1   50 mfd 6V`);
+  expect(parts.map((part) => [part.section, part.value])).toEqual([
+    ["TUNER CHASSIS", 470e3],
+    ["TUNER CHASSIS", 47e-12],
+    ["AUDIO CHASSIS", 1e6],
+    ["AUDIO CHASSIS", 50e-6],
+  ]);
+});

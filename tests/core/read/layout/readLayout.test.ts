@@ -133,3 +133,32 @@ describe("layouts", () => {
     expect(partOf(text, "C1", {}, ";")).toMatchObject({ volts: 350, dielectric: "electrolytic" });
   });
 });
+
+describe("lines of typed tables", () => {
+  test("a counted line is a part of its own though a dash stands for its designator", () => {
+    const text = `Qty   Item         Value                         Location
+      Condensers:
+ 1    electrolytic 20 mfd. 450 volt              C6
+      Sundries:
+ 1    fuse         3 ampere                      F1
+ 2    sockets      octal                         -`;
+    expect(readText(text).parts.map((part) => [part.kind, part.quantity])).toEqual([
+      ["capacitor", 1],
+      ["fuse", 1],
+      ["other", 2],
+    ]);
+  });
+
+  test("the rest of a description may hang under another column", () => {
+    const text = `Sym.   Part         Description                                 Qty.
+R60    4R105        Resistor, carbon, 1 meg,                     1
+       10%, 1/2 W`;
+    expect(partOf(text, "R60")).toMatchObject({ value: 1e6, watts: 0.5, tolerance: { minus: 0.1, plus: 0.1 } });
+  });
+
+  test("tabs line up with columns typed in blanks", () => {
+    const text = "Ref\tValue\t\tRating\nR1, R2\t470K\t\t1/2 W\nR3      1 meg           1 W";
+    expect(partOf(text, "R2")).toMatchObject({ value: 470e3, watts: 0.5 });
+    expect(partOf(text, "R3")).toMatchObject({ value: 1e6, watts: 1 });
+  });
+});

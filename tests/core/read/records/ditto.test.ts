@@ -19,3 +19,7 @@ R4    1.5 MEG   do.`;
   expect(partOf(text, "R2")).toMatchObject({ value: 47e3, watts: 0.5, construction: "composition" });
   expect(partOf(text, "R4")).toMatchObject({ value: 1.5e6, watts: 0.5, tolerance: { minus: 0.1, plus: 0.1 } });
 });
+
+test("a mark before a new tolerance takes the rest of the line above", () => {
+  expect(withWordsAbove("do. (5%)", "150,000 ohms 1/2 W (10%)")).toBe("(5%) 150,000 ohms 1/2 W ()");
+});

@@ -47,10 +47,14 @@ const plainKey = (text: string) =>
     .replace(/\s+/g, " ")
     .replace(/^rated (?=\w)/, "");
 
+/** A figure stands in a head only in brackets, behind "in", as a nought for an O, or as a variant at either end. */
+const MAY_HOLD_FIGURE = /\(|\bin\b|[a-z]0[a-z]|^\s*-\d|\s-?\d{1,3}\s*$/i;
+const isFigures = (text: string) => /\d/.test(text) && !MAY_HOLD_FIGURE.test(text);
+
 /** The role that a head's words give a column, or null. "Cap. in MF" is a value in microfarads. */
 export function roleOfHead(text: string): Role | null {
   if (VARIANT.test(text.trim())) return "quantity";
-  if (text.length > LONGEST_HEAD || text.includes("=")) return null;
+  if (text.length > LONGEST_HEAD || text.includes("=") || isFigures(text)) return null;
   const key = keyOf(text);
   return (
     roleOfKey(plainKey(text)) ??

@@ -17,9 +17,9 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   let at = 0;
   let headed = Number.NEGATIVE_INFINITY;
   while (at < strips.length) {
-    const { starts, height } = panelsAt(strips, at);
+    const { starts, height, headsEnd } = panelsAt(strips, at);
     if (starts.length < 2) {
-      if (strips[at]!.form !== "strokes") headed = printedHeadsAt(strips, at)?.heads.at(-1)?.end ?? headed;
+      headed = headsEnd ?? headed;
       unfolded.push(...pairsInLine(strips[at]!, headed));
       at++;
       continue;
@@ -35,8 +35,11 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   return unfolded;
 }
 
+/** Where panels start, how many lines their heads take, and where the last head ends, if there are heads. */
+type Panels = { readonly starts: readonly number[]; readonly height: number; readonly headsEnd?: number };
+
 /** Where the panels start: at each of several headings of kinds, each head of designators, or each return of the first head. */
-function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; height: number } {
+function panelsAt(strips: readonly Strip[], at: number): Panels {
   const { form, pieces } = strips[at]!;
   if (form === "gaps" && pieces.length > 1 && areHeadings(pieces, strips.slice(at + 1)))
     return { starts: pieces.map((piece) => piece.start), height: 1 };
@@ -48,7 +51,7 @@ function panelsAt(strips: readonly Strip[], at: number): { starts: number[]; hei
   const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);
   const starts = (named.length > 1 ? named : again).map((head) => head.start);
   const isNamed = isTable || starts.every((start) => isNamedBelow(strips.slice(at + block.height), start));
-  return { starts: isNamed ? starts : [], height: block.height };
+  return { starts: isNamed ? starts : [], height: block.height, headsEnd: block.heads.at(-1)!.end };
 }
 
 /** Headings side by side, each above designators: of kinds of parts, or of sections. */

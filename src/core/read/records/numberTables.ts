@@ -16,8 +16,8 @@ export function withoutNumberTables(records: readonly ListRecord[]): NumberTable
   const ordered = new Set(
     records.flatMap(({ names, partNumber }) => (names.length > 0 && partNumber ? [plainNumber(partNumber)] : [])),
   );
-  const tables = new Map<number, ListRecord[]>();
-  for (const record of records) tables.set(record.table, [...(tables.get(record.table) ?? []), record]);
+  const tables = new Map<number, ListRecord[]>(records.map(({ table }) => [table, []]));
+  for (const record of records) tables.get(record.table)!.push(record);
   const explains = (rows: readonly ListRecord[]) =>
     rows.every(({ names, partNumber }) => names.length === 0 && partNumber !== null) &&
     rows.filter(({ partNumber }) => ordered.has(plainNumber(partNumber!))).length > rows.length * MOSTLY;

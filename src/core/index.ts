@@ -58,6 +58,7 @@ export * from "./job/longListFind.js";
 export * from "./job/oneLine.js";
 export * from "./job/orderRows.js";
 export * from "./job/otherList.js";
+export * from "./job/placeSaid.js";
 export * from "./job/printedMark.js";
 export * from "./job/questions.js";
 export * from "./job/ratingsOfRow.js";

@@ -11,6 +11,7 @@ export type TestRead = {
   readonly supplyVolts?: number | null;
   readonly startShare?: number | null;
   readonly dissipation?: number | null;
+  readonly caseOhms?: number | null;
 };
 
 type Test = { readonly text: string; readonly bad: boolean };
@@ -40,6 +41,11 @@ const loss = (dissipation: number): Test => ({
   bad: dissipation >= 0.002,
 });
 
+const toCase = (ohms: number): Test => ({
+  text: `${writeValue(ohms, "resistor")} to its case (200 M or more is sound)`,
+  bad: ohms < 200e6,
+});
+
 const known = (number: number | null | undefined): number is number => number !== null && number !== undefined;
 
 /** Tests by class with their limits: common practice, as in the tests of the class's row. */
@@ -52,6 +58,7 @@ const TESTS: Readonly<Record<string, (read: TestRead) => readonly Test[]>> = {
     ...(known(forwardVolts) ? [forward(forwardVolts, 0.4, 0.7)] : []),
     ...(known(reverseOhms) ? [reverse(reverseOhms, 1e6)] : []),
   ],
+  paper_bathtub: ({ caseOhms }) => (known(caseOhms) ? [toCase(caseOhms)] : []),
   mica_silver: ({ dissipation }) => (known(dissipation) ? [loss(dissipation)] : []),
   neon: ({ strikeVolts }) => (known(strikeVolts) ? [strike(strikeVolts)] : []),
   vibrator: ({ startVolts, supplyVolts, startShare }) => {

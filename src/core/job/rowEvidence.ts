@@ -1,4 +1,4 @@
-import { type Place, UNKNOWN_PLACE } from "../circuit/place.js";
+import type { Place } from "../circuit/place.js";
 import type { Evidence } from "../decide/decide.js";
 import type { Finding, Reading } from "../decide/reading.js";
 import type { Part } from "../part.js";
@@ -7,14 +7,13 @@ import { measuredValue, readReadings } from "../present/readingText.js";
 import type { PartsRow } from "../present/sheets/parts.js";
 import { readValue } from "../quantity/readValue.js";
 import type { Ratings } from "../ratings.js";
+import { findingsIn } from "../read/said/findingsIn.js";
+import { saidFigures } from "../read/said/saidFigures.js";
 import type { RulesInForce } from "../rule.js";
+import { magnitude, placeSaid, statedIn, testSaid } from "./placeSaid.js";
 
-/** A bias supply's volts are as hard on a part below the chassis as above it. */
-const magnitude = (volts: number | null) => (volts === null ? null : Math.abs(volts));
-
-/** The place as the row tells it: a filter's peak is that before the tubes draw current, and no rating is without it. */
-const placeOf = (row: PartsRow): Place => ({
-  ...UNKNOWN_PLACE,
+/** The place as the row's own cells tell it; null where a cell is empty. */
+const cellsOf = (row: PartsRow): Partial<Place> => ({
   volts: magnitude(row.voltsThere),
   peakVolts: magnitude(row.peakVoltsThere),
   amps: row.ampsThere,
@@ -22,6 +21,9 @@ const placeOf = (row: PartsRow): Place => ({
   rectifierFarads: row.mostCapacitance === null ? null : readValue(row.mostCapacitance, { kind: "capacitor" }).value,
   gridOhms: row.gridResistor === null ? null : readValue(row.gridResistor, { kind: "resistor" }).value,
 });
+
+const known = <T extends object>(place: T): Partial<T> =>
+  Object.fromEntries(Object.entries(place).filter(([, figure]) => figure !== null)) as Partial<T>;
 
 const metres = (millimetres: number | null) => (millimetres === null ? null : millimetres / 1000);
 
@@ -36,13 +38,21 @@ export function roomOfRow({ roomLength, roomDiameter, tagSpan }: PartsRow): Rati
 }
 
 /**
- * What a row of Parts says of its place and of the bench, as the stages take it.
+ * What a row of Parts says of its place and of the bench, as the stages take it. What else is known of it is read from its
+ * words ("heaters 62.6 V; crackles"); a cell of its own outranks them.
  *
  * @throws PartsError "unreadable" where a figure or a reading of the row is none.
  */
 export function evidenceOf(row: PartsRow, inForce: RulesInForce): Evidence {
-  const readings = row.reading === null ? [] : benchReadings(row, row.reading, partOfRow(row, inForce.rules).kind);
-  return { place: placeOf(row), readings };
+  const part = partOfRow(row, inForce.rules);
+  const [words, className] = [row.alsoKnown ?? "", part.className.value];
+  const said = saidFigures(words, { kind: part.kind, className });
+  const figure = statedIn(said);
+  return {
+    place: { ...placeSaid(part.kind, figure, said.get("nodeVolts") ?? []), ...known(cellsOf(row)) },
+    readings: row.reading === null ? [] : benchReadings(row, row.reading, part.kind),
+    findings: [...findingsIn(words), ...testSaid(className, figure)],
+  };
 }
 
 function benchReadings(row: PartsRow, cell: string, kind: Part["kind"]): readonly Reading[] {

@@ -45,8 +45,8 @@ const typedOver = (row: PartsRow, key: "verdict" | "action"): string | null =>
 export function stagesOf(row: PartsRow, inForce: RulesInForce): Stages {
   const { part, because } = withOtherList(partOfRow(row, inForce.rules), row.otherList);
   const rule = ruleFor(inForce, part.className.value, part.role?.value ?? null);
-  const { place = UNKNOWN_PLACE, readings = [] } = evidenceOf(row, inForce);
-  const read = decide(part, rule, inForce.settings, { place, readings });
+  const { place = UNKNOWN_PLACE, readings = [], findings = [] } = evidenceOf(row, inForce);
+  const read = decide(part, rule, inForce.settings, { place, readings, findings });
   const said = typedOver(row, "verdict");
   const typed = said === null || said === read.verdict ? null : foundBy(said);
   const found = typed

@@ -76,7 +76,7 @@ export function findAim(need: Need): AimFound {
   const several = blockedByVolts ? forVolts(need, technologies) : forValue(need, technologies);
   const first = technologies[0];
   const near = first && !blockedByVolts ? turnedDown(need, first) : [];
-  const because = several.aim ? several.because : [nothingServes(need, technologies)];
+  const because = several.aim || several.because.length > 0 ? several.because : [nothingServes(need, technologies)];
   return { ...several, because, rejected: [...several.rejected, ...near, ...rejected] };
 }
 

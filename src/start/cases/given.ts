@@ -4,6 +4,7 @@ import {
   type OfPart,
   type SaidFigures,
   type SaidMeasure,
+  type Stated,
   saidFigures,
 } from "../../core/index.js";
 import { settingNamed, settingValue } from "./givenSettings.js";
@@ -20,7 +21,7 @@ export type Given = {
 };
 
 /** One figure of a case for one of its pieces; null where it is not given. */
-export type Figure = (name: FigureName) => number | null;
+export type Figure = Stated;
 
 type Numbers = { readonly numbers: readonly number[]; readonly measure: SaidMeasure | null };
 

@@ -1,19 +1,19 @@
 import {
   complete,
-  type FigureName,
   type Finding,
   type GivenLimits,
   type Kind,
   type Part,
   type Place,
+  placeSaid,
   type Ratings,
   type Reading,
   type RuleFor,
   type RulesInForce,
   type SetFacts,
   type Settings,
-  testFinding,
-  UNKNOWN_PLACE,
+  statedIn,
+  testSaid,
 } from "../../core/index.js";
 import { besideLine } from "./besideLine.js";
 import type { Case } from "./case.js";
@@ -42,6 +42,9 @@ export type Laid = {
 /** A case laid out: its pieces, the whole where it is split, and the settings it changes. */
 export type LaidOut = { readonly pieces: readonly Laid[]; readonly whole: Laid | null; readonly settings: Settings };
 
+/** What is split has no value of its own, whatever its use says of values. */
+const HAS_PIECES: Partial<RuleFor> = { valueMode: "split" };
+
 /** A part that is new old stock is held to its own mark: it has drifted on the shelf. */
 const NEW_OLD_STOCK = /\bnos\b|new.?old.?stock|\bn\.o\.s/i;
 
@@ -67,15 +70,11 @@ export function layOut(one: Case, defaults: RulesInForce): LaidOut {
   const pieces = pieceCases(one, given, line);
   const lay = (piece: PieceCase, index: number) => laid(one, given, piece, index, defaults);
   if (pieces.length === 0) return { pieces: [lay(whole, 0)], whole: null, settings };
-  return { pieces: pieces.map(lay), whole: lay(whole, 0), settings };
+  return { pieces: pieces.map(lay), whole: { ...lay(whole, 0), ruled: HAS_PIECES }, settings };
 }
 
 function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce: RulesInForce): Laid {
-  const figure = (name: FigureName): number | null => {
-    const list = given.figures.get(name);
-    if (list && name === "stringVolts") return list.reduce((sum, volts) => sum + volts, 0);
-    return list ? (list[index] ?? list[0] ?? null) : null;
-  };
+  const figure = statedIn(given.figures, index);
   const listed = listedOf(one, given, piece, figure);
   const said = { className: piece.className, role: piece.role, value: piece.nominal ?? listed.value };
   const part = complete(listed, { id: one.id, document: "", inForce, era: figure("era"), said });
@@ -85,26 +84,13 @@ function laid(one: Case, given: Given, piece: PieceCase, index: number, inForce:
     place: placeOf(piece, given, figure),
     readings: readingsOf(one, given, piece.kind, figure),
     findings:
-      piece.name === null || index === 0 ? [...findingsOf(one, given, piece.kind), ...testFindings(one, figure)] : [],
+      piece.name === null || index === 0 ? [...findingsOf(one, given, piece.kind), ...testSaid(one.cls, figure)] : [],
     limits: { insulationOhms: figure("insulationLimit"), esrOhms: figure("esrLimit"), leakAmps: figure("leakLimit") },
     stock: stockOf(given, piece.kind),
     set: setOf(one),
     ruled: ruledByCase(given),
     room: roomOf(figure),
   };
-}
-
-function testFindings(one: Case, figure: Figure): readonly Finding[] {
-  const found = testFinding(one.cls, {
-    forwardVolts: figure("forwardVolts"),
-    reverseOhms: figure("reverseOhms"),
-    strikeVolts: figure("strikeVolts"),
-    startVolts: figure("startVolts"),
-    supplyVolts: figure("supplyVolts"),
-    startShare: figure("startShare"),
-    dissipation: figure("dissipation"),
-  });
-  return found ? [found] : [];
 }
 
 /** What the words of a case say of the set. */
@@ -116,43 +102,17 @@ function setOf({ equipment = "", context = "" }: Case): SetFacts {
   };
 }
 
-/** What stands across a part of which the volts at its ends are told: their difference, else the one end's against ground. */
-function betweenEnds(given: Given): number | null {
-  const ends = given.figures.get("nodeVolts") ?? [];
-  return ends.length > 1 ? Math.max(...ends) - Math.min(...ends) : (ends[0] ?? null);
-}
-
-/** What stands across a resistor at its worst is the volts it is rated for; a capacitor tells steady volts and peaks apart. */
+/** The place of one piece: a section has its own current, and what a case prints as a resistor's volts stands across it. */
 function placeOf(piece: PieceCase, given: Given, figure: Figure): Place {
-  const peak = figure("peakVolts");
-  const warm = figure("warmUpVolts");
-  const pulse = figure("pulseVolts");
-  const isCapacitor = piece.kind === "capacitor";
-  const worst = piece.kind === "resistor" ? (peak ?? betweenEnds(given) ?? figure("ratedVolts")) : peak;
+  const place = placeSaid(piece.kind, figure, given.figures.get("nodeVolts") ?? []);
+  const farads = place.rectifierFarads;
   return {
-    ...UNKNOWN_PLACE,
-    volts: figure("volts") ?? (isCapacitor ? betweenEnds(given) : worst),
-    acVolts: figure("acVolts"),
-    peakVolts: isCapacitor
-      ? highest(peak, pulse === null ? null : pulse + (figure("volts") ?? 0))
-      : highest(warm, pulse),
-    warmUpVolts: isCapacitor ? warm : null,
-    windingVolts: figure("windingVolts"),
-    amps: piece.amps ?? figure("amps"),
-    watts: figure("lostWatts"),
-    celsius: figure("celsius"),
-    rectifierFarads: mapped(figure("rectifierFarads"), asFarads),
-    gridOhms: figure("gridOhms"),
-    loadAmps: figure("loadAmps") ?? figure("amps"),
-    plates: figure("plates"),
-    dropVolts: figure("dropVolts"),
-    stringVolts: figure("stringVolts"),
+    ...place,
+    volts: place.volts ?? (piece.kind === "resistor" ? figure("ratedVolts") : null),
+    amps: piece.amps ?? place.amps,
+    rectifierFarads: farads === null ? null : asFarads(farads),
   };
 }
-
-const mapped = (number: number | null, change: (number: number) => number) => (number === null ? null : change(number));
-
-const highest = (a: number | null, b: number | null) => (a === null || b === null ? (a ?? b) : Math.max(a, b));
 
 /** The room of a case in metres; null where it gives none. */
 function roomOf(figure: Figure): Ratings["room"] {

@@ -12,6 +12,9 @@ describe("the test of a part without a value of its own", () => {
     ["neon", { strikeVolts: 70 }, false, "strikes"],
     ["neon", { strikeVolts: 118 }, true, "aged"],
     ["vibrator", { startVolts: 4.5, supplyVolts: 6 }, false, "75 %"],
+    ["vibrator", { startShare: 0.92 }, true, "told as a share"],
+    ["mica_silver", { dissipation: 0.01 }, true, "0.002 is the limit"],
+    ["paper_bathtub", { caseOhms: 30e6 }, true, "200 MΩ to the case"],
     ["vibrator", { startVolts: 5.5, supplyVolts: 6 }, true, "92 %"],
   ])("%s %o is bad: %s (%s)", (className, read, bad) => {
     expect(testFinding(className, read)?.bad).toBe(bad);

@@ -86,6 +86,38 @@ describe("what the user found at a part's place", () => {
   });
 });
 
+describe("what else is known of a part, in words", () => {
+  const BALLAST: PartsRow = {
+    ...emptyRow(PARTS_SHEET),
+    designator: "BT1",
+    kind: "resistor",
+    type: "ballast",
+    usedAs: "heater_drop",
+  };
+  const CRYSTAL: PartsRow = { ...emptyRow(PARTS_SHEET), designator: "CR3", kind: "rectifier", type: "germanium_diode" };
+
+  test("tells a string's heaters, for which no column stands", () => {
+    // 123 V less 62.6 V at 0.3 A are 201 ohms: 200, which burns 18 W.
+    const row = { ...BALLAST, alsoKnown: "five heaters, 62.6 V in all, 0.3 A" };
+    expect(says("new size", row)).toBe(200);
+    expect(says("new watts", row)).toBeGreaterThanOrEqual(36);
+  });
+
+  test("tells what is seen and what a bench test says", () => {
+    expect(says("action", { ...CRYSTAL, alsoKnown: "drops 0.31 V, 35 K reverse" })).toBe("replace");
+    expect(says("action", { ...CRYSTAL, alsoKnown: "drops 0.31 V, 350 K reverse" })).toBe("keep");
+    expect(says("action", { ...COUPLING, alsoKnown: "body cracked" })).toBe("replace");
+  });
+
+  test("a cell of its own outranks the words", () => {
+    const row = { ...CAN_SECTION, alsoKnown: "warm-up 525 V" };
+    expect(says("new value", row)).toMatch(/\+/);
+    expect(says("new value", { ...row, alsoKnown: "420 V on it", peakVoltsThere: 300, voltsThere: 280 })).not.toMatch(
+      /\+/,
+    );
+  });
+});
+
 describe("the room a part has", () => {
   const fitIn = (row: Partial<PartsRow>, settings = {}) => {
     const inForce = { ...DEFAULTS_IN_FORCE, settings: { ...DEFAULTS_IN_FORCE.settings, ...settings } };

@@ -48,6 +48,7 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   roomLength: number("room length", MILLIMETRES, { ...found, width: 76 }),
   roomDiameter: number("room diameter", MILLIMETRES, { ...found, width: 76 }),
   tagSpan: number("tag span", MILLIMETRES, { ...found, width: 70 }),
+  alsoKnown: text("also known", { ...found, width: 200 }),
   reading: text("reading", { ...yours, group: "measured", width: 90 }),
   inPlace: word("in place", IN_PLACE, { ...yours, group: "measured", width: 76 }),
   accuracy: number("meter accuracy", "0.0%", { ...yours, group: "measured", width: 70 }),

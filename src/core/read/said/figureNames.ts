@@ -31,6 +31,7 @@ export const IDEAS = {
   load: idea("load loads output iload"),
   drop: idea("drop drops dropped dropping dv"),
   shift: idea("shift shifts moved"),
+  case: idea("case can shell chassis bracket hardware"),
   dissipation: idea("df d dissipation dissipationfactor tand tandelta"),
   plates: idea("plates plate"),
   tolerance: idea("tol tolerance"),
@@ -61,14 +62,14 @@ export type Idea = keyof typeof IDEAS;
  *
  * `of` are kinds or classes of part whose figure it can be. `unit` where the words could as well name something else, so
  * that the unit has to be written; `text` where it is told so in a free text only, `alone` where there no other word
- * stands by it.
+ * stands by it, `label` where a sentence would tell another thing: what an old stack drops today is no figure of it.
  */
 export type NameRow = {
   readonly figure: FigureName;
   readonly ideas: readonly Idea[];
   readonly measures: readonly SaidMeasure[];
   readonly of?: readonly string[];
-  readonly needs?: "unit" | "text" | "alone";
+  readonly needs?: "unit" | "text" | "alone" | "label";
 };
 
 const OHM = ["ohm"] as const;
@@ -105,6 +106,7 @@ const ROWS: readonly Written[] = [
   ["testVolts", "insulation", VOLT, undefined, "unit"],
   ["testVolts", "leak", VOLT, undefined, "unit"],
   ["testVolts", "test", VOLT],
+  ["caseOhms", "case", OHM, ["capacitor"], "unit"],
   ["insulation", "insulation", OHM],
   ["insulation", "leak", OHM, undefined, "unit"],
   ["leakage", "leak", AMPERE],
@@ -132,7 +134,7 @@ const ROWS: readonly Written[] = [
   ["lineVolts", "line", VOLT],
   ["lineHertz", "line", ["hertz"], undefined, "unit"],
   ["lineHertz", "hertz", ["hertz"]],
-  ["dropVolts", "drop", VOLT, ["selenium"]],
+  ["dropVolts", "drop", VOLT, ["selenium"], "label"],
   ["gridShiftVolts", "shift", VOLT, ["capacitor"]],
   ["gridShiftVolts", "drop", VOLT, ["capacitor"]],
   ["acVolts", "ac", VOLT],

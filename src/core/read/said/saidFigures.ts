@@ -33,6 +33,7 @@ function fits(
 ): boolean {
   if (row.of && !row.of.includes(kind) && !row.of.includes(className)) return false;
   if (row.needs === "text" && where !== "text" && !isLoose) return false;
+  if (row.needs === "label" && where === "text") return false;
   if (row.needs === "alone" && where !== "text") return false;
   if (row.needs === "alone" && !isWhole(row, words)) return false;
   if (measure === null ? row.needs === "unit" && where === "label" : !row.measures.includes(measure)) return false;

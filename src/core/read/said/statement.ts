@@ -61,6 +61,7 @@ export type FigureName =
   | "lineHertz"
   | "gridShiftVolts"
   | "dissipation"
+  | "caseOhms"
   | "celsius"
   | "roomLength"
   | "roomDiameter"

@@ -1,4 +1,4 @@
-import { Button, Field, Input, Radio, RadioGroup } from "@fluentui/react-components";
+import { Button, Field, Radio, RadioGroup } from "@fluentui/react-components";
 import { useCallback, useMemo, useState } from "react";
 import { projectOf, rulesOf } from "../../commands/book.js";
 import { bringInListName, bringInListStep, type Corrected } from "../../commands/bringInList.js";
@@ -14,22 +14,26 @@ import { Working } from "../kit/Working.js";
 import { setInHand } from "../useSet.js";
 import { SideBySide } from "./SideBySide.js";
 import { useReading } from "./useReading.js";
+import { type Belongs, isNamed, WhereItBelongs } from "./WhereItBelongs.js";
 
 type M = "thousand" | "million" | null;
 
 /** A list as it was given: its lines, the file that can be shown beside them, and its document in Lines when it is read again. */
 export type Taken = { readonly source: Source; readonly file: File | null; readonly again: KeptDocument | null };
 
-/** How a list is understood: what a person may say of it, the way into the sheet, and the reading line by line. */
+/** How a list is understood, line by line, with what a person may say of it; below, the way into the sheet. */
 export function Understood(props: Taken & { back: () => void; done: (isSecond: boolean) => void }) {
   const bench = useBench();
   const set = props.again ? projectOf(bench.book, props.again.project) : setInHand(bench);
   const [capitalM, setM] = useState<M>(null);
-  const [short, setShort] = useState(set?.short ?? "");
-  const [name, setName] = useState(set?.name ?? "");
-  const [document, setDocument] = useState(props.again?.document ?? (set ? "" : "factory list"));
-  const [year, setYear] = useState(set?.era ?? "");
+  const [belongs, setBelongs] = useState<Belongs>({
+    short: set?.short ?? "",
+    name: set?.name ?? "",
+    year: set?.era ?? "",
+    document: props.again?.document ?? (set ? "" : "factory list"),
+  });
   const { source } = props;
+  const { short, name, year, document } = belongs;
   const known = projectOf(bench.book, short);
   const answers = useMemo(
     (): ListAnswers => ({
@@ -48,7 +52,6 @@ export function Understood(props: Taken & { back: () => void; done: (isSecond: b
     [],
   );
   const target = { short, set: name || short, document, card: { era: year } };
-  const isNamed = short.trim() !== "" && name.trim() !== "" && document.trim() !== "";
   const isSecond = listsOf(bench.book, short).some((each) => each !== document);
   return (
     <Stack title="Understood as">
@@ -59,37 +62,17 @@ export function Understood(props: Taken & { back: () => void; done: (isSecond: b
       ) : (
         <>
           <Field label="M means" hint="Before about 1940 often thousand; where MEG is printed too, thousand">
-            <RadioGroup value={capitalM ?? "list"} onChange={(_, { value }) => setM(asM(value))}>
+            <RadioGroup
+              layout="horizontal"
+              style={{ flexWrap: "wrap" }}
+              value={capitalM ?? "list"}
+              onChange={(_, { value }) => setM(asM(value))}
+            >
               <Radio value="list" label="as the list shows" />
               <Radio value="thousand" label="thousand" />
               <Radio value="million" label="million" />
             </RadioGroup>
           </Field>
-          <Field label="Short name of the set" hint="Stands in every id: HL-14">
-            <Input value={short} onChange={(_, { value }) => setShort(value.trim().slice(0, 6))} />
-          </Field>
-          {!known && (
-            <Field label="What it is">
-              <Input value={name} onChange={(_, { value }) => setName(value)} />
-            </Field>
-          )}
-          <Field label="Year of the set" hint="Bears on what an unstated part was">
-            <Input value={year} onChange={(_, { value }) => setYear(value)} />
-          </Field>
-          <Field label="Name of this document" hint="The same name as before reads it again">
-            <Input value={document} onChange={(_, { value }) => setDocument(value)} />
-          </Field>
-          {isNamed ? (
-            <StepButton
-              appearance="primary"
-              label={bringInListName(bench.book, found.reading, target)}
-              step={() => bringInListStep(bench.book, found.reading, target, corrected)}
-              isOff={!isCurrent}
-              then={() => props.done(isSecond)}
-            />
-          ) : (
-            <Quiet>Name the set and the document, then {found.reading.parts.length} parts can be written.</Quiet>
-          )}
           <SideBySide
             source={source}
             file={props.file}
@@ -97,6 +80,20 @@ export function Understood(props: Taken & { back: () => void; done: (isSecond: b
             corrected={corrected}
             correct={correct}
           />
+          <Stack title="Where it belongs" isCard>
+            <WhereItBelongs belongs={belongs} say={setBelongs} isKnown={known !== null} />
+            {isNamed(belongs) ? (
+              <StepButton
+                appearance="primary"
+                label={bringInListName(bench.book, found.reading, target)}
+                step={() => bringInListStep(bench.book, found.reading, target, corrected)}
+                isOff={!isCurrent}
+                then={() => props.done(isSecond)}
+              />
+            ) : (
+              <Quiet>Name the set and the document, then {found.reading.parts.length} parts can be written.</Quiet>
+            )}
+          </Stack>
         </>
       )}
     </Stack>

@@ -56,7 +56,7 @@ export function readList(printed: readonly SourceLine[], options: ReadOptions = 
 
 /** The same in steps, for a long list: yields the share of the time that a step usually ends at, 0..1. */
 export function* readingList(printed: readonly SourceLine[], options: ReadOptions): Generator<number, ListReading> {
-  const lines = printed.map(withPlainBlanks);
+  const lines = printed.map(withPlainSigns);
   const noisy = isNoisy(lines);
   const readName = noisy ? noisyDesignators : designatorsOf;
   const layout = readLayout(lines, readName);
@@ -91,16 +91,17 @@ export function* readingList(printed: readonly SourceLine[], options: ReadOption
 }
 
 const ODD_BLANK = /[\u00a0\u2000-\u200a\u202f]/g;
+/** The raised point of British printers: 0·1, ·005. */
+const RAISED_POINT = /(?<=\d|^|[\s(])[·∙](?=\d)/g;
+const ODD = /[\u00a0\u2000-\u200a\u202f·∙]/;
 
-/** Blanks that a typesetter or a web page made wide, narrow or unbreakable are blanks. */
-const withPlainBlanks = (line: SourceLine): SourceLine =>
-  line.text.search(ODD_BLANK) < 0
+const plainSigns = (text: string) => text.replace(ODD_BLANK, " ").replace(RAISED_POINT, ".");
+
+/** Blanks that a typesetter or a web page made wide, narrow or unbreakable are blanks; a raised point is a point. */
+const withPlainSigns = (line: SourceLine): SourceLine =>
+  line.text.search(ODD) < 0
     ? line
-    : {
-        ...line,
-        text: line.text.replace(ODD_BLANK, " "),
-        cells: line.cells?.map((cell) => cell.replace(ODD_BLANK, " ")) ?? null,
-      };
+    : { ...line, text: plainSigns(line.text), cells: line.cells?.map(plainSigns) ?? null };
 
 /** Where each filled line ended that is in no part. */
 function accountFor(lines: readonly SourceLine[], parts: readonly ListedPart[], furniture: readonly number[]) {

@@ -140,6 +140,9 @@ test("a coil's number without unit is no value, and said so", () => {
 
 test.each<[string, object]>([
   ["R1, R2|2 x 100K, 1 W", { value: 100e3, quantity: 2 }],
+  ["R3|3·3kΩ", { value: 3300 }],
+  ["C4|·005µF", { value: 0.005e-6 }],
+  ["R4|SAT, 100 TO 10K OHM", { valueMin: 100, valueMax: 10e3 }],
   ["C2|100 cm", { value: 1.112650056e-10 }],
   ["L1|4u7", { value: 4.7e-6 }],
   ["C3|2 sect., 0.5 uf ea., 400 v", { volts: 400, sections: [{ farads: 0.5e-6 }, { farads: 0.5e-6 }] }],

@@ -1,7 +1,7 @@
 import { rolesByBody } from "./bodyRoles.js";
 import { isNumbered, nameDesignators, settleColumns, withKeyNumbers } from "./columns.js";
 import { isKindHeading } from "./headings.js";
-import { headsOf, roleOfHead } from "./heads.js";
+import { headsOf, roleOfHead, roleOfLongHead } from "./heads.js";
 import { isRule, type Strip } from "./pieces.js";
 import type { Head, Piece } from "./row.js";
 
@@ -45,18 +45,20 @@ function stackedHeads(lines: readonly Strip[], isHead: boolean): Head[] | null {
   if (lines.length < 2 || !lines.every(isPlain)) return null;
   const stacked = stack(lines);
   const filled = stacked.filter((piece) => piece.text.trim() !== "");
-  const strange = filled.filter((piece) => roleOfHead(piece.text) === null && !(isHead && piece.onFirst));
+  const roleOf = isAllWords(lines) ? roleOfLongHead : roleOfHead;
+  const strange = filled.filter((piece) => roleOf(piece.text) === null && !(isHead && piece.onFirst));
   if (strange.length > (isAllWords(lines) ? filled.length * MOST_STRANGE : 0)) return null;
   return headsOf(stacked)?.map((head, i) => ({ ...head, end: filled[i]!.end })) ?? null;
 }
 
 const MOST_STRANGE = 0.5;
 
-/** Lines of several words each and no figure: more than a heading under the heads, and no row. */
+/** Lines of several words each and no figure: more than headings of kinds over or under the heads, and no row. */
 const isAllWords = (lines: readonly Strip[]) =>
   lines.every(({ pieces }) => {
     const filled = pieces.filter(({ text }) => text.trim() !== "");
-    return filled.length > 1 && filled.every(({ text }) => !/\d/.test(text));
+    const isHeadings = filled.every(({ text }) => isKindHeading(text));
+    return filled.length > 1 && !isHeadings && filled.every(({ text }) => !/\d/.test(text));
   });
 
 /** A column of heads: its words, and whether they all stand on the first line. */

@@ -6,7 +6,7 @@ import type { Head, Piece, Role } from "./row.js";
 /** Words of heads without dots and blanks at the ends; "|" parts them. */
 const HEADS: readonly (readonly [Role, string])[] = [
   ["designator", "circuit|circuit desig|circuit designation|ref|refdes|refs|ref des|ref desig|ref designation|ref designator|ref designators|reference|references|reference designation|reference designator|reference symbol|ref symbol|symbol|symbols|sym|symb|circuit symbol|diagram symbol|dia gram symbol|schematic symbol|circuit ref|schematic ref|diagram ref|ckt ref|designation|designator|designators|desig|pos|position|circuit no|schem location|schematic location|schem ref|schematic no|schaltzeichen|diagram no|diag no|diag ref|dia no|symbol no|sym no|ref no|key|key no|component|part ref|circ ref|ident|code no on diagram|repère|rep|bauteil|bauelement|bauteil nr|schaltbild|kennzeichen"],
-  ["description", "description|what|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|part description|beschreibung|désignation"],
+  ["description", "description|as built|as found|what|descr|desc|name and description|name|title|part name|part|parts|benennung|bezeichnung|gegenstand|article|component description|name of part and description|nomenclature|particulars|details|description of part|part description|beschreibung|désignation"],
   ["value", "value|values|valeur|résistance|capacité|wert|resistance|res|ohms|ohm|cap|capacity|capacitance|mfd|mf|mmf|mmfd|uf|pf|µf|inductance|henries|resistance value|nominal value|nominal|orig value|original value|original|nennwert|werte|elektrische werte|elektrische daten|daten|größe|grösse|size|k ohms|kilohms|megohms|megs|meg"],
   ["tolerance", "tol|tolerance|tolérance|tols|toleranz|limits|%|tol %"],
   ["watts", "watts|watt|wattage|power|w|puissance|leistung|belastbarkeit|watts rating"],
@@ -17,7 +17,7 @@ const HEADS: readonly (readonly [Role, string])[] = [
   ["use", "function|functions|use|used as|used for|purpose|circuit function|application|applications|service|where used|where|function or location|used in circuit|fonction|emploi|verwendung|zweck"],
   ["section", "location|locations|module no|module|ckt no used on|circuit no used on|unit|assembly|chassis|section|sub assembly|subassembly|used on|used in|baugruppe|ort"],
   ["remarks", "remarks|remark|remarques|notes|note|hinweis|hinweise|bem|bemerkung|bemerkungen|comments|suggestion|anmerkung|observations|see note"],
-  ["replacement", "new value|new|fitted|fitted value|replacement|replacement value|replaced by|replaced with|substitute|modern|modern value|now fitted|ersatz|neu|neuer wert"],
+  ["replacement", "new value|new|changed to|changed|fitted|fitted value|replacement|replacement value|replaced by|replaced with|substitute|modern|modern value|now fitted|ersatz|neu|neuer wert"],
   ["price", "price|list price|list|net|net price|price each|each|preis|cost|unit price|list each"],
   ["item", "item|item no|find|find no|line|line no|index|index no|no|lfd nr|nr|serial no"],
 ]; // biome-ignore format: a table
@@ -72,6 +72,9 @@ export const isUnitHead = (text: string) => UNIT_HEAD.test(text.trim());
 
 /** Words too general to tell a column by one of them among others ("Serial number", "Part of set"). */
 const GENERAL = new Set("number no nr part parts list total name title type net code".split(" "));
+
+/** The role of a head, or the one that some of its words give it. */
+export const roleOfLongHead = (text: string): Role | null => roleOfHead(text) ?? roleByWords(text);
 
 /** The role that some words of a longer head give it, those at its end before those at its start: "Total resistance", "Qty -11". */
 function roleByWords(text: string): Role | null {

@@ -20,8 +20,9 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
     const { starts, height, headsEnd } = panelsAt(strips, at);
     if (starts.length < 2) {
       headed = headsEnd ?? headed;
-      unfolded.push(...pairsInLine(strips[at]!, headed));
-      at++;
+      const end = at + height;
+      unfolded.push(...strips.slice(at, end).flatMap((strip) => pairsInLine(strip, headed)));
+      at = end;
       continue;
     }
     const end = blockEnd(strips, at + height);

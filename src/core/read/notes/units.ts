@@ -1,5 +1,6 @@
 import { type Unit, unitNamed } from "../../quantity/notation/units.js";
 import type { BareUnits } from "../parts/context.js";
+import type { Token } from "../words/token.js";
 import type { Clause } from "./clauses.js";
 
 type Class = "wholes" | "decimals" | "electrolytics";
@@ -8,6 +9,7 @@ type Class = "wholes" | "decimals" | "electrolytics";
 const CLASS_OF: Readonly<Record<string, Class>> = {
   decimals: "decimals", decimal: "decimals", fractions: "decimals", under: "decimals", below: "decimals", less: "decimals",
   whole: "wholes", over: "wholes", above: "wholes", more: "wholes", greater: "wholes", wholes: "wholes",
+  "<": "decimals", ">": "wholes",
   electrolytics: "electrolytics", electrolytic: "electrolytics",
 }; // biome-ignore format: a table
 
@@ -39,13 +41,22 @@ function readClasses(clause: Clause, units: Record<Class | "henries", Unit | nul
       if (at > clause.subject) return;
       continue;
     }
-    const named = CLASS_OF[token.key];
-    if (named) classes.push(named);
+    const own = CLASS_OF[token.key];
+    if (own) classes.push(own);
     const unit =
       token.type === "word" && clause.words.tokens[at - 1]?.type !== "number" ? unitNamed(token.key) : undefined;
     if (unit?.measure !== "farad" || token.key === "f") continue;
-    for (const name of classes.length > 0 ? classes : (["wholes", "decimals", "electrolytics"] as const))
-      units[name] ??= unit;
+    const named = [classesBehind(clause.words.tokens, at + 1), classes].find((own) => own.length > 0) ?? ALL;
+    for (const name of named) units[name] ??= unit;
     classes = [];
   }
+}
+
+const ALL: readonly Class[] = ["wholes", "decimals", "electrolytics"];
+
+/** "in mfd if decimal or electrolytic": the classes named behind a unit. */
+function classesBehind(tokens: readonly Token[], at: number): readonly Class[] {
+  if (!/^(?:if|when|for|where)$/.test(tokens[at]?.key ?? "")) return [];
+  const end = tokens.findIndex(({ key }, i) => i > at && /^[,;.]$/.test(key));
+  return tokens.slice(at, end < 0 ? undefined : end).flatMap(({ key }) => CLASS_OF[key] ?? []);
 }

@@ -4,15 +4,16 @@ import type { ListRecord } from "./listRecord.js";
 /** A note that single parts point to: its number or mark, and its text. */
 type Footnote = Note & { readonly key: string; readonly said: string };
 
-const NUMBERED = /^(?:notes?\s*:?\s*)?\(?(\d{1,2})\s*[.):=]\s*(\S.*)$/i;
+const NUMBERED = /^(?:NOTES?\s*:?\s*)?\(?(\d{1,2})\s*[.):=]\s*(\S.*)$/i;
+const LETTERED = /^note\s+([A-Z])\s*[.):=-]\s*(\S.*)$/i;
 const MARKED = /^([*†‡§]+|[¹²³⁴⁵])\s*[.):=]?\s*(\S.*)$/;
 
 function footnoteOf(note: Note): Footnote[] {
-  const [, key, said] = NUMBERED.exec(note.text) ?? MARKED.exec(note.text) ?? [];
+  const [, key, said] = NUMBERED.exec(note.text) ?? LETTERED.exec(note.text) ?? MARKED.exec(note.text) ?? [];
   return key && said ? [{ ...note, key, said }] : [];
 }
 
-const NAMED = /\bnotes?\s*(\d{1,2})(?:\s*(?:,|&|and)\s*(\d{1,2}))?\b/gi;
+const NAMED = /\bnotes?\s*(\d{1,2}|[A-Z])(?:\s*(?:,|&|and)\s*(\d{1,2}|[A-Z]))?\b/gi;
 const MARK = /[*†‡§]+|[¹²³⁴⁵]/g;
 const BARE = /^\d{1,2}(?:\s*[,&]\s*\d{1,2})*$/;
 

@@ -100,7 +100,7 @@ export function amountAt(tokens: readonly Token[], at: number): Amount | null {
     joiner = joiner || join.joiner;
     to = next.to;
   }
-  const spread = spreadUnits(figures);
+  const spread = spreadUnits(figures, joiner);
   return { figures: spread, join: joinOf(spread, joiner), joiner, from: at, to, aside: null };
 }
 
@@ -148,9 +148,13 @@ function joinOf(figures: readonly Figure[], joiner: string): Join {
 
 const factor = (figure: Figure) => figure.unit?.factor ?? 1;
 
-/** A unit printed once holds for the figures before it (20 TO 140UF), else for those behind it. */
-function spreadUnits(figures: readonly Figure[]): readonly Figure[] {
+/** A unit printed once holds for the figures before it (20 TO 140UF), else for those behind it; in 100 TO 10K it does not. */
+function spreadUnits(figures: readonly Figure[], joiner: string): readonly Figure[] {
   if (figures.length === 1) return figures;
+  const [low, high, more] = figures;
+  const isWord = joiner.length > 1 && JOINS.get(joiner) === "range";
+  if (isWord && !more && !low!.unit && factor(high!) > 1 && low!.number > high!.number)
+    return [{ ...low!, unit: { measure: high!.unit!.measure, factor: 1 } }, high!];
   const spread = [...figures];
   for (let i = spread.length - 2; i >= 0; i--)
     spread[i] = { ...spread[i]!, unit: spread[i]!.unit ?? spread[i + 1]!.unit };

@@ -155,7 +155,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "aside",
     "next",
-    "tapped at|tapped|tap at|taps at|tap|taps|matched within|matched|within|linearity|wound on|shunted by|was|were|orig|original|originally|see also|replaces|for use with|in place of|instead of|primary|secondary|sec|pri|max temp|serial|after serial|formerly|marked",
+    "tapped at|tapped|tap at|taps at|tap|taps|matched within|matched|within|linearity|wound on|shunted by|was|were|orig|original|originally|see also|replaces|for use with|in place of|instead of|primary|secondary|sec|pri|max temp|serial|after serial|ser|formerly|marked",
   ],
   [
     "aside",

@@ -65,6 +65,13 @@ describe("what a document says once", () => {
     ["All 400 V unless marked.", "C1       .05 mfd", "C1", { volts: 400 }, "volts are said of capacitors"],
     ["All orders 10 % deposit.", "R1       470", "R1", { tolerance: null }, "other words make it no rule for parts"],
     [
+      "Capacitors are in mfd if decimal or electrolytic; otherwise mmfd.",
+      "C1       100, mica",
+      "C1",
+      { value: 100e-12, warnings: [] },
+      "a condition behind the unit",
+    ],
+    [
       "Kap.-Werte ohne Einheit in pF",
       "C1       5000, Papier",
       "C1",

@@ -12,6 +12,7 @@ describe("amounts in the words of a line", () => {
     // text, how the first amount hangs together, its numbers, why
     ["3 - 30 mmf", "range", [3, 30], "a trimmer's range; the unit stands on the second number"],
     ["20 TO 140UF", "range", [20, 140], "a range in words"],
+    ["100 TO 10K", "range", [100, 10], "the prefix stands on the second number alone"],
     ["3...30 pF", "range", [3, 30], "a range with dots"],
     [".1 or .25", "or", [0.1, 0.25], "alternatives"],
     ["40-40-20 mfd", "list", [40, 40, 20], "sections of a can"],

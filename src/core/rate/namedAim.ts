@@ -1,6 +1,6 @@
 import { figures } from "../quantity/figures.js";
 import type { Aim, Rejected } from "../ratings.js";
-import { DIAL_LAMPS } from "../rules/dialLamps.js";
+import { DIAL_LAMPS, type DialLamp } from "../rules/dialLamps.js";
 import type { Need } from "./need.js";
 
 /** A part that is bought by its name: fuse by amperes and speed, lamp by type number. */
@@ -57,19 +57,38 @@ export function fuseAim(need: Need): NamedAim | null {
   return { aim: { pieces: [piece], text: `${named}, ${volts} V` }, rejected, because };
 }
 
-/** The lamp as it was, by its type number; null where the line names none that the table knows. */
+/** The lamps that a line can mean: the one of its type number, else those of its amperes and its bead's colour. */
+function lampsMeant(printed: string): readonly DialLamp[] {
+  const numbers = [...printed.matchAll(/(?<![.\d])(\d{2,3})\b/g)].map(([, number]) => Number(number));
+  const typed = DIAL_LAMPS.find(({ type }) => numbers.includes(type));
+  if (typed) return [typed];
+  const { amps } = fuseSays(printed);
+  const alike = DIAL_LAMPS.filter((lamp) => lamp.amps === amps);
+  const beaded = alike.filter(({ bead }) => printed.toLowerCase().includes(bead));
+  return beaded.length > 0 ? beaded : alike;
+}
+
+/**
+ * The lamp as it was, by its type number or by its amperes; null where the line tells none that the table knows, or where
+ * its amperes leave several volts.
+ */
 export function lampAim(need: Need): NamedAim | null {
-  const numbers = [...need.part.printed.matchAll(/\b(\d{2,3})\b/g)].map(([, number]) => Number(number));
-  const lamp = DIAL_LAMPS.find(({ type }) => numbers.includes(type));
-  if (!lamp) return null;
-  const piece = { value: null, tolerance: null, watts: null, volts: null, technology: "same" };
-  const text = `type ${lamp.type}: ${lamp.volts} V ${lamp.amps} A, ${lamp.base}, ${lamp.bead} bead`;
-  const rejected = DIAL_LAMPS.filter(({ type, volts }) => volts === lamp.volts && type !== lamp.type).map((other) => ({
+  const lamps = lampsMeant(need.part.printed);
+  const [lamp] = lamps;
+  if (!lamp || lamps.some(({ volts }) => volts !== lamp.volts)) return null;
+  const types = lamps.map(({ type, base }) => `${type} (${base})`).join(" or ");
+  const rejected = DIAL_LAMPS.filter((other) => other.volts === lamp.volts && !lamps.includes(other)).map((other) => ({
     what: `type ${other.type}`,
     why:
       other.amps === lamp.amps
         ? `a ${other.base} base does not go into its socket`
         : `${other.amps} A: another current in a string or a tap`,
   }));
-  return { aim: { pieces: [piece], text }, rejected, because: [] };
+  const piece = { value: null, tolerance: null, watts: null, volts: null, technology: "same" };
+  const text =
+    lamps.length === 1
+      ? `type ${lamp.type}: ${lamp.volts} V ${lamp.amps} A, ${lamp.base}, ${lamp.bead} bead`
+      : `type ${types}: ${lamp.volts} V ${lamp.amps} A, ${lamp.bead} bead`;
+  const because = lamps.length === 1 ? [] : ["the base of its socket tells which"];
+  return { aim: { pieces: [piece], text }, rejected, because };
 }

@@ -1,4 +1,4 @@
-import { close, type FigureName, type ListedPart } from "../../core/index.js";
+import { close, type FigureName, type ListedPart, type OfPart, saidFigures } from "../../core/index.js";
 import type { Given } from "./given.js";
 
 /** What a figure told by nothing but its unit is where the line prints another: the bench's, or the place's. */
@@ -7,6 +7,28 @@ const FOUND: readonly (readonly [printed: "value" | "volts" | "watts", told: Fig
   ["volts", "ratedVolts", "volts"],
   ["watts", "watts", "lostWatts"],
 ];
+
+/** What a line may say beyond what it prints of the part: what the bench showed, and the plates of a stack. */
+const OF_A_NOTE: readonly FigureName[] = [
+  "reading",
+  "accuracy",
+  "leakage",
+  "esr",
+  "plates",
+  "forwardVolts",
+  "reverseOhms",
+  "strikeVolts",
+];
+
+/**
+ * What is given, with what the line notes of the bench where nothing else tells it: "R8 270K 10%, reads 355K".
+ *
+ * @example withNotes(given, "R8 270K 10%, reads 355K", part).figures.get("reading") // [355e3]
+ */
+export function withNotes(given: Given, line: string, of: OfPart): Given {
+  const noted = [...saidFigures(line, of)].filter(([name]) => OF_A_NOTE.includes(name) && !given.figures.has(name));
+  return { ...given, figures: new Map([...given.figures, ...noted]) };
+}
 
 /**
  * What is given beside a line that prints the same thing: a bare figure repeats it, another one is what was found there.

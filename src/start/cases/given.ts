@@ -59,14 +59,26 @@ function scaled(number: number, factor: number, figure: FigureName): number {
   return Number((number * (isPercent ? 0.01 : factor)).toPrecision(12));
 }
 
-/** Keys and values with what stands one level deeper under both names: `{ reading: { ohms: 5 } }` is also `readingOhms`. */
+/** Labels of lists that are the part's own pieces, which are read as rows. */
+const PIECES = /^(sections?|elements?|taps?)/i;
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/**
+ * Keys and values with what stands deeper under both names: `{ reading: { ohms: 5 } }` is also `readingOhms`, and so is
+ * each of a list of such.
+ */
 const flat = (given: Readonly<Record<string, unknown>>): readonly (readonly [string, unknown])[] =>
   Object.entries(given).flatMap(([key, value]): (readonly [string, unknown])[] => {
-    if (typeof value !== "object" || value === null || Array.isArray(value)) return [[key, value]];
-    return Object.entries(value).flatMap(([inner, each]) => [
-      [`${key}${inner.charAt(0).toUpperCase()}${inner.slice(1)}`, each] as const,
-      ...(typeof each === "boolean" ? [[inner, each] as const] : []),
-    ]);
+    const records = Array.isArray(value) && !PIECES.test(key) ? value.filter(isRecord) : isRecord(value) ? [value] : [];
+    if (records.length === 0) return [[key, value]];
+    return records.flatMap((record) =>
+      Object.entries(record).flatMap(([inner, each]) => [
+        [`${key}${inner.charAt(0).toUpperCase()}${inner.slice(1)}`, each] as const,
+        ...(typeof each === "boolean" ? [[inner, each] as const] : []),
+      ]),
+    );
   });
 
 /** Figures of the set, which are settings of it. */

@@ -15,7 +15,7 @@ import {
   statedIn,
   testSaid,
 } from "../../core/index.js";
-import { besideLine } from "./besideLine.js";
+import { besideLine, withNotes } from "./besideLine.js";
 import type { Case } from "./case.js";
 import { findingsOf } from "./findings.js";
 import { type Figure, type Given, givenOf } from "./given.js";
@@ -53,7 +53,8 @@ export function layOut(one: Case, defaults: RulesInForce): LaidOut {
   const kind = defaults.rules.find((rule) => rule.scope === "class" && rule.id === one.cls)?.kind ?? "other";
   const of = { kind, className: one.cls };
   const line = lineOf(one.partsListLine ?? "", kind);
-  const given = besideLine(givenOf(one.given ?? {}, one.context ?? "", of, defaults.settings), line);
+  const told = givenOf(one.given ?? {}, one.context ?? "", of, defaults.settings);
+  const given = withNotes(besideLine(told, line), one.partsListLine ?? "", of);
   const newOldStock =
     NEW_OLD_STOCK.test(`${one.partsListLine} ${one.context} ${one.given?.source ?? ""}`) || one.given?.nos === true;
   const settings = newOldStock ? { ...given.settings, r_drift_rule: "marked" } : given.settings;

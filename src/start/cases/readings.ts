@@ -1,18 +1,27 @@
 import { attempt, type Kind, measuredValue, type Reading, readReading } from "../../core/index.js";
 import type { Case } from "./case.js";
 import type { Figure, Given } from "./given.js";
+import { wordsOf } from "./label.js";
 
 /** Labels under which a case says what the bench showed. */
 const OF_THE_BENCH = /^(reading|reads?|meas|found|bench|shows?|ohmmeter|meter$|state|condition|result|continuity)/i;
 const IN_PLACE = /not lifted|in.?circuit|in.?place|in the set|still connected|everything connected|unlifted/i;
 
+/** Flags by their words, true where the part was in its place; "in circuit", "isLifted", "out_of_circuit". */
+const FLAGS: readonly (readonly [words: RegExp, inPlace: boolean])[] = [
+  [/\b(lifted|isolated|removed|desoldered|disconnected|out)\b/, false],
+  [/\b(circuit|place|situ|connected)\b/, true],
+];
+
 /** Whether a reading was taken in place, by its flag or, without one, by the words of the context. */
-function takenInPlace({ context = "" }: Case, { rest }: Given): boolean {
-  const { inCircuit, inPlace, lifted, isolated, outOfCircuit } = rest;
-  const taken = [inCircuit, inPlace].find((flag) => typeof flag === "boolean");
-  const out = [lifted, isolated, outOfCircuit].find((flag) => typeof flag === "boolean");
-  if (typeof taken === "boolean") return taken;
-  return typeof out === "boolean" ? !out : IN_PLACE.test(context);
+function takenInPlace({ context }: Case, { rest }: Given): boolean {
+  for (const [words, inPlace] of FLAGS) {
+    const flag = Object.entries(rest).find(
+      ([key, value]) => typeof value === "boolean" && words.test(wordsOf(key).join(" ")),
+    );
+    if (flag) return flag[1] === inPlace;
+  }
+  return IN_PLACE.test(context ?? "");
 }
 
 /** What a case says of the bench without a figure: open, short, jumps; null where its words say something else. */

@@ -8,12 +8,14 @@ export const IDEAS = {
   insulation: idea("ins insulation insres isolation megger meggered rins"),
   leak: idea("leak leaks leakage leaked leaking ileak"),
   esr: idea("esr"),
-  read: idea("read reads reading readings meas measured measures measurement found bench shows contact lifted"),
+  read: idea(
+    "read reads reading readings meas measured measures measurement measurements found bench shows contact lifted",
+  ),
   accuracy: idea("acc accuracy error err uncertainty meter"),
   limit: idea("limit limits max most maximum least min minimum need needs needed allowed allows new"),
   highest: idea("max vmax maximum worst worstcase highest"),
   reverse: idea("rev reverse reversed backwards rrev"),
-  forward: idea("fwd forward vf vfwd"),
+  forward: idea("fwd forward vf vfwd way"),
   strike: idea("strike strikes striking ignites ignition fires lights"),
   start: idea("start starts starting startup"),
   supply: idea("supply battery"),
@@ -21,7 +23,7 @@ export const IDEAS = {
   rectifier: idea("rect rectifier rectifiers"),
   heater: idea("heater heaters filament filaments tube tubes vfsum"),
   string: idea("string strings"),
-  winding: idea("winding secondary sec half vsec"),
+  winding: idea("winding secondary sec half vsec transformer"),
   line: idea("line mains outlet vline vmains now today"),
   design: idea("design designed label nameplate documented wound"),
   pulse: idea("pulse pulses flyback kick kicks retrace spike spikes transient transients vpulse"),
@@ -42,6 +44,7 @@ export const IDEAS = {
   test: idea("test tested tester testing"),
   current: idea("i current currents ik ip ia ib ig isc through draws"),
   air: idea("ambient air temp temperature tamb surroundings chassis celsius heat"),
+  ends: idea("end ends across track"),
   stock: idea("stock stocked candidates available"),
   length: idea("length long"),
   diameter: idea("dia diameter"),
@@ -62,7 +65,8 @@ export type Idea = keyof typeof IDEAS;
  *
  * `of` are kinds or classes of part whose figure it can be. `unit` where the words could as well name something else, so
  * that the unit has to be written; `text` where it is told so in a free text only, `alone` where there no other word
- * stands by it, `label` where a sentence would tell another thing: what an old stack drops today is no figure of it.
+ * stands by it, `label` where it
+ * takes a label with its unit, for a sentence would tell another thing: what an old stack drops today is no figure of it.
  */
 export type NameRow = {
   readonly figure: FigureName;
@@ -107,6 +111,7 @@ const ROWS: readonly Written[] = [
   ["testVolts", "leak", VOLT, undefined, "unit"],
   ["testVolts", "test", VOLT],
   ["caseOhms", "case", OHM, ["capacitor"], "unit"],
+  ["testVolts", "read", VOLT, ["capacitor"], "label"],
   ["insulation", "insulation", OHM],
   ["insulation", "leak", OHM, undefined, "unit"],
   ["leakage", "leak", AMPERE],
@@ -120,6 +125,7 @@ const ROWS: readonly Written[] = [
   ["rectifierFarads", "limit", FARAD, undefined, "unit"],
   ["insulation", "read", OHM, ["capacitor"], "unit"],
   ["reading", "read", VALUE],
+  ["reading", "ends", OHM, ["potentiometer"], "text"],
   ["stock", "stock", VALUE],
   ["pulseVolts", "pulse", VOLT],
   ["strikeVolts", "strike", VOLT],

@@ -15,9 +15,9 @@ const BAD = new RegExp(Object.values(SIGNS).join("|"), "i");
 const GOOD =
   /tests? (good|ok|fine)|works|reads (true|good)|\bsound\b|lights\b|looks (good|sound)|pass(es|ed)\b|\bgood\b|\bok\b/i;
 const DENIED = /\b(no|not|without|never|nothing|neither|isn.t)\b[^.;,]{0,20}$/i;
-/** Words in which "green", "open", "short" or "track" are no finding. */
+/** Words in which "green", "open", "short" or "track" are no finding; a diode is to be open in reverse. */
 const HARMLESS =
-  /open.?circuit volts|short (wave|leads?)|sound output|sound (detector|if)|dead set|green (wire|band|lead|bead|dot)|noise (filter|limiter)|good (for|to)\b|\b(from|to|on|at|of) (the )?open/gi;
+  /open.?circuit volts|open (in reverse|the other way|the other direction|backwards?)|short (wave|leads?)|sound output|sound (detector|if)|dead set|green (wire|band|lead|bead|dot)|noise (filter|limiter)|good (for|to)\b|\b(from|to|on|at|of) (the )?open/gi;
 
 /**
  * The findings that a free text tells, clause by clause: "crackles; no green at its ends" is one that is bad.

@@ -36,7 +36,8 @@ function fits(
   if (row.needs === "label" && where === "text") return false;
   if (row.needs === "alone" && where !== "text") return false;
   if (row.needs === "alone" && !isWhole(row, words)) return false;
-  if (measure === null ? row.needs === "unit" && where === "label" : !row.measures.includes(measure)) return false;
+  const isUnitNeeded = where === "label" && (row.needs === "unit" || row.needs === "label");
+  if (measure === null ? isUnitNeeded : !row.measures.includes(measure)) return false;
   return row.ideas.every((idea) => holds(idea, words));
 }
 

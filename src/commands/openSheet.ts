@@ -56,7 +56,7 @@ function viewOf<S extends Sheet>(sheet: S, cells: SheetCells | null): View<S> | 
   const places = placesOf(sheet, heads);
   const body = cells.rows.map((row, at) => ({ row, at })).slice(1);
   const filled = body.filter(({ row }) => row.some(isFilled));
-  const values = rowsOf(sheet, { heads, rows: filled.map(({ row }) => row.map((cell) => cell.value)) });
+  const values = rowsOf(sheet, { heads, rows: filled.map(({ row }) => row.map(answerIn)) });
   const rows = filled.map(({ row, at }, index) => ({
     at,
     values: values[index]!,
@@ -65,6 +65,10 @@ function viewOf<S extends Sheet>(sheet: S, cells: SheetCells | null): View<S> | 
   }));
   return { sheet, name: cells.sheet, heads, places, rows, end: (filled.at(-1)?.at ?? 0) + 1 };
 }
+
+/** What a cell says: a formula that ends in an error (#N/A) says nothing, so that its part counts as not decided. */
+const answerIn = ({ value, formula }: HostCell) =>
+  formula !== null && typeof value === "string" && value.startsWith("#") ? null : value;
 
 const isFilled = (cell: HostCell) => cell.formula !== null || (cell.value !== null && cell.value !== "");
 

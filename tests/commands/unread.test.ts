@@ -1,11 +1,13 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { openBook, rulesOf, valuesOf } from "../../src/commands/book.js";
 import { bringInListStep } from "../../src/commands/bringInList.js";
+import { overviewOf } from "../../src/commands/overview.js";
 import { doStep } from "../../src/commands/step.js";
 import { unreadIn, unreadRules } from "../../src/commands/unread.js";
 import { PARTS_SHEET } from "../../src/core/index.js";
 import { embeddedWorkbook } from "../../src/hosts/embedded.js";
 import { Model } from "../../src/hosts/library.js";
+import { saidOf } from "../../src/pane/card/cardTexts.js";
 import { registerFromSources } from "../../src/start/cellFunctions.js";
 import { LIST, TARGET } from "./aList.js";
 
@@ -80,5 +82,18 @@ test("words for a number in a row of Parts are told at the part", async () => {
   const { book, type } = await opened();
   await type("parts", 0, "voltsThere", "about 200");
   const [row] = (await book()).parts!.rows;
-  expect(unreadIn(PARTS_SHEET, row!, "R1")).toEqual([`R1, volts there: Can't read "about 200". Write a number.`]);
+  expect(unreadIn(PARTS_SHEET, row!, "R1")).toEqual([
+    `R1, volts there: Can't read "about 200". Write a number in V, or one with its unit.`,
+  ]);
+});
+
+test("a part whose answer ends in an error counts as not decided, and its card says why", async () => {
+  const { book, type } = await opened();
+  // 4 kV across 470 k burn 34 W, at half load 68 W: 75 W; 40 kV burn 3.4 kW, for which no body is made.
+  await type("parts", 0, "voltsThere", "40 kV");
+  const typed = await book();
+  const { values } = typed.parts!.rows[0]!;
+  expect(values.action).toBeNull();
+  expect(overviewOf(typed, null).toDecide).toBe(1);
+  expect(saidOf(values, rulesOf(typed, values.project)).because.join()).toMatch(/Nothing fits .* largest rating/);
 });

@@ -1,3 +1,6 @@
+import { attempt } from "../problem.js";
+import type { Measure } from "../quantity/notation/units.js";
+import { readMeasure } from "../quantity/readMeasure.js";
 import { nameSaid, type Words, wordFor } from "../rules/ruleWords.js";
 import type { Cell } from "../table.js";
 
@@ -54,6 +57,38 @@ export function text(head: string, look: Look = {}): Column<string> {
 export function number(head: string, format: string | null, look: Look = {}): Column<number> {
   const wants = "Write a number.";
   return { ...PLAIN, width: 70, ...look, head, format, wants, write: (value) => value, read: readNumber };
+}
+
+/** What an amount is measured in, and what one of the column's own units is in base units: a millimetre is 0.001 metres. */
+export type OwnUnit = { readonly measure: Measure; readonly name: string; readonly inBase: number };
+
+/**
+ * A column of amounts in one unit, which the format shows; a text with a unit of its own is turned into it ("1.6 kV", "3/8 in").
+ *
+ * @example amount("volts", VOLTS, { measure: "volt", name: "V", inBase: 1 }).read("1.6 kV") // 1600
+ */
+export function amount(
+  head: string,
+  format: string,
+  { measure, name, inBase }: OwnUnit,
+  look: Look = {},
+): Column<number> {
+  const read = (cell: Cell): number | null => {
+    if (typeof cell !== "string" || /^[-+\d.,\s]*$/.test(cell)) return readNumber(cell);
+    const found = attempt(() => readMeasure(cell, measure));
+    return found === null ? null : Number((found / inBase).toPrecision(12));
+  };
+  return { ...number(head, format, look), wants: `Write a number in ${name}, or one with its unit.`, read };
+}
+
+/** A column of temperatures in degrees Celsius; one that says F is turned into them. */
+export function degrees(head: string, format: string, look: Look = {}): Column<number> {
+  const read = (cell: Cell): number | null => {
+    const [, figure, scale = "C"] = /^\s*([-+]?[\d.,]+)\s*°?\s*([CF])?\s*$/i.exec(String(cell ?? "")) ?? [];
+    const number = figure === undefined ? null : readNumber(figure);
+    return number !== null && scale.toUpperCase() === "F" ? Math.round(((number - 32) / 1.8) * 10) / 10 : number;
+  };
+  return { ...number(head, format, look), wants: "Write a number in °C, or one with F.", read };
 }
 
 /** A column that says "yes" or nothing. */

@@ -21,6 +21,7 @@ import { logDay } from "../when.js";
 import { NothingFits } from "./NothingFits.js";
 import { OtherList } from "./OtherList.js";
 import { PartCard } from "./PartCard.js";
+import { PlaceFields } from "./PlaceFields.js";
 import { UseQuestion } from "./UseQuestion.js";
 import { WhyChain } from "./WhyChain.js";
 
@@ -61,6 +62,7 @@ export function HandCard({ row, go }: { row: PartRow } & ScreenProps) {
       {isToFind(row.values) && partsOnce(book).includes(row) && <FindOffer row={row} />}
       {opened === "why" && <WhyChain row={row.values} />}
       {opened === "edit" && <EditPart row={row} />}
+      {opened === "edit" && <PlaceFields row={row} />}
       <TypedOver row={row} />
     </Stack>
   );

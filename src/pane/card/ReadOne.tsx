@@ -30,6 +30,8 @@ const useStyles = makeStyles({
 export function ReadOne(props: {
   row: PartRow | null;
   designator: string;
+  /** What is said where the section has no such part. */
+  noSuch: string;
   onDesignator: (typed: string) => void;
   /** Goes so many parts on (or back) without a reading. */
   step: (by: 1 | -1) => void;
@@ -76,7 +78,7 @@ export function ReadOne(props: {
       <Field
         label="Designator"
         hint="A figure alone keeps the letter"
-        validationMessage={row || !props.designator ? undefined : `No ${props.designator} in this section`}
+        validationMessage={row || !props.designator ? undefined : props.noSuch}
       >
         <Input
           value={props.designator}

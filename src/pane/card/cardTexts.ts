@@ -36,9 +36,12 @@ export function offText(row: Pick<PartsRow, "reading" | "value" | "kind" | "size
   return read === null || !row.size ? "" : driftText(drift({ nominal: row.size, reading: read }));
 }
 
+/** How an action leads to the new part, in a few words. */
+const LEADS_TO: Readonly<Record<string, string>> = { replace: "replace:", lift: "lift a lead; if it goes:" };
+
 /** What a reading comes to, before it is written. @example "replace: 470 k" */
 export const toldText = ({ action, newValue }: Pick<PartsRow, "action" | "newValue">): string =>
-  action === "keep" || !newValue ? (action ?? "") : `${action}: ${newValue}`;
+  action === "keep" || !newValue ? (action ?? "") : `${LEADS_TO[action ?? ""] ?? `${action}; if it goes:`} ${newValue}`;
 
 const WORDS = { line: "printed", note: "page note", default: "rule", bench: "bench", user: "you" } as const;
 

@@ -19,6 +19,9 @@ type PartRow = ViewRow<typeof PARTS_SHEET>;
 
 const sectionOf = (row: PartRow) => row.values.section ?? "no section";
 
+/** As many names as are told in one sentence. */
+const MOST_NAMED = 8;
+
 /** Designator, reading, Enter, next; the section holds until it is changed, for R1 stands in each of them. */
 export function BenchScreen() {
   const bench = useBench();
@@ -56,6 +59,17 @@ function useHand(rows: readonly PartRow[]) {
     void host.select({ sheet: book.parts?.name ?? "Parts", row: row.at, column });
   };
   return { ...bench, section, here, typed, setTyped, take, row: namedRow(typed, here, before) };
+}
+
+/** That a section has no such part, and what would work: the sections that have it, or the names there are. */
+function noSuchText(typed: string, elsewhere: readonly PartRow[], here: readonly PartRow[]): string {
+  const inSections = elsewhere.filter((row) => namedRow(typed, [row], null)).map(sectionOf);
+  const names = here.map(({ values }) => values.designator).filter(Boolean);
+  const works =
+    inSections.length > 0
+      ? `It stands in ${[...new Set(inSections)].join(", ")}.`
+      : `There are ${names.slice(0, MOST_NAMED).join(", ")}${names.length > MOST_NAMED ? " and more" : ""}.`;
+  return `No ${typed} in this section. ${works}`;
 }
 
 function BenchOfSet({ rows, short }: { rows: readonly PartRow[]; short: string | null }) {
@@ -101,6 +115,11 @@ function BenchOfSet({ rows, short }: { rows: readonly PartRow[]; short: string |
         <ReadOne
           row={row}
           designator={typed}
+          noSuch={noSuchText(
+            typed,
+            rows.filter((each) => !here.includes(each)),
+            here,
+          )}
           onDesignator={setTyped}
           step={stepBy}
           next={() => stepBy(1)}

@@ -13,3 +13,9 @@ export const PRICE = "0.0000";
 export const RATIO = "0%";
 export const MILLIMETRES = '0.0" mm"';
 export const CELSIUS = '0" °C"';
+
+/** The units of columns that hold amounts. */
+export const IN_VOLTS = { measure: "volt", name: "V", inBase: 1 } as const;
+export const IN_WATTS = { measure: "watt", name: "W", inBase: 1 } as const;
+export const IN_AMPS = { measure: "ampere", name: "A", inBase: 1 } as const;
+export const IN_MILLIMETRES = { measure: "metre", name: "mm", inBase: 0.001 } as const;

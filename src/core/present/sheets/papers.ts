@@ -1,8 +1,8 @@
 /** TABLE: the sheets that say where parts come from and what was read of them: Projects, Documents, Lines, Readings, Drift. */
 import { POLICY_WORDS } from "../../rules/ruleWords.js";
-import { named, number, text, word, yes } from "../column.js";
+import { amount, named, number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { PIECES, RATIO, SIZE, VOLTS } from "./formats.js";
+import { IN_VOLTS, PIECES, RATIO, SIZE, VOLTS } from "./formats.js";
 import { IN_PLACE } from "./parts.js";
 
 const yours = { tint: "yours" } as const;
@@ -18,8 +18,8 @@ export const PROJECTS_SHEET = sheet("Projects", 2, {
   chassis: text("chassis and run", { ...yours, width: 130 }),
   owner: text("owner", { ...yours, width: 120 }),
   howFar: named("how far to go", POLICY_WORDS, { ...yours, width: 190 }),
-  voltsLabel: number("line volts on the label", VOLTS, { ...yours, width: 120 }),
-  voltsNow: number("line volts at your outlet", VOLTS, { ...yours, width: 120 }),
+  voltsLabel: amount("line volts on the label", VOLTS, IN_VOLTS, { ...yours, width: 120 }),
+  voltsNow: amount("line volts at your outlet", VOLTS, IN_VOLTS, { ...yours, width: 120 }),
   hertz: number("line hertz", "0", { ...yours, width: 76 }),
   era: text("era", { ...yours, width: 70 }),
   liveChassis: yes("live chassis", { ...yours, width: 80 }),

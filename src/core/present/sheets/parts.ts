@@ -1,7 +1,19 @@
 /** TABLE: the columns of Parts, in the order of thought; whatever a worked-out column rests on stands to its left. */
-import { number, text, word, yes } from "../column.js";
+import { amount, degrees, number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { AMPS, CELSIUS, MILLIMETRES, PIECES, SIZE, VOLTS, WATTS } from "./formats.js";
+import {
+  AMPS,
+  CELSIUS,
+  IN_AMPS,
+  IN_MILLIMETRES,
+  IN_VOLTS,
+  IN_WATTS,
+  MILLIMETRES,
+  PIECES,
+  SIZE,
+  VOLTS,
+  WATTS,
+} from "./formats.js";
 
 const where = { group: "where", tint: "printed" } as const;
 const was = { group: "was", tint: "printed" } as const;
@@ -28,8 +40,8 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   value: text("value", { ...was, width: 90 }),
   size: number("size", SIZE, { ...was, width: 112 }),
   tolerance: text("tolerance", { ...was, width: 84 }),
-  watts: number("watts", WATTS, was),
-  volts: number("volts", VOLTS, was),
+  watts: amount("watts", WATTS, IN_WATTS, was),
+  volts: amount("volts", VOLTS, IN_VOLTS, was),
   type: text("type", { ...was, width: 190 }),
   usedAs: text("used as", { ...was, width: 150 }),
   unsure: text("unsure", { ...was, width: 150 }),
@@ -39,15 +51,15 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   from: text("from", { ...aside, width: 200 }),
   rules: text("rules", { ...aside, width: 40 }),
   found: text("found", { ...found, width: 90 }),
-  voltsThere: number("volts there", VOLTS, found),
-  peakVoltsThere: number("peak volts there", VOLTS, { ...found, width: 84 }),
-  ampsThere: number("amps there", AMPS, found),
-  celsiusThere: number("heat there", CELSIUS, found),
+  voltsThere: amount("volts there", VOLTS, IN_VOLTS, found),
+  peakVoltsThere: amount("peak volts there", VOLTS, IN_VOLTS, { ...found, width: 84 }),
+  ampsThere: amount("amps there", AMPS, IN_AMPS, found),
+  celsiusThere: degrees("heat there", CELSIUS, found),
   mostCapacitance: text("most capacitance", { ...found, width: 84 }),
   gridResistor: text("grid resistor", { ...found, width: 84 }),
-  roomLength: number("room length", MILLIMETRES, { ...found, width: 76 }),
-  roomDiameter: number("room diameter", MILLIMETRES, { ...found, width: 76 }),
-  tagSpan: number("tag span", MILLIMETRES, { ...found, width: 70 }),
+  roomLength: amount("room length", MILLIMETRES, IN_MILLIMETRES, { ...found, width: 76 }),
+  roomDiameter: amount("room diameter", MILLIMETRES, IN_MILLIMETRES, { ...found, width: 76 }),
+  tagSpan: amount("tag span", MILLIMETRES, IN_MILLIMETRES, { ...found, width: 70 }),
   alsoKnown: text("also known", { ...found, width: 200 }),
   reading: text("reading", { ...yours, group: "measured", width: 90 }),
   inPlace: word("in place", IN_PLACE, { ...yours, group: "measured", width: 76 }),
@@ -58,8 +70,8 @@ export const PARTS_SHEET = sheet("Parts", 2, {
   newValue: text("new value", { ...worked, group: "new", width: 100 }),
   newSize: number("new size", SIZE, { ...worked, group: "new", width: 112 }),
   newTolerance: text("new tolerance", { ...worked, group: "new", width: 90 }),
-  newWatts: number("new watts", WATTS, { ...worked, group: "new" }),
-  newVolts: number("new volts", VOLTS, { ...worked, group: "new" }),
+  newWatts: amount("new watts", WATTS, IN_WATTS, { ...worked, group: "new" }),
+  newVolts: amount("new volts", VOLTS, IN_VOLTS, { ...worked, group: "new" }),
   newType: text("new type", { ...worked, group: "new", width: 170 }),
   look: text("look", { ...worked, group: "new", width: 260 }),
   alike: text("alike", { ...yours, group: "bought", width: 60 }),

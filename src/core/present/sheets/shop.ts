@@ -1,8 +1,19 @@
 /** TABLE: the sheets of buying: Offers, On hand, Vendors, Currencies, Order. */
 import { STATUSES } from "../../offer.js";
-import { number, text, word, yes } from "../column.js";
+import { amount, number, text, word, yes } from "../column.js";
 import { type RowOf, sheet } from "../sheet.js";
-import { MILLIMETRES, MONEY, PIECES, PRICE, SIZE, VOLTS, WATTS } from "./formats.js";
+import {
+  IN_MILLIMETRES,
+  IN_VOLTS,
+  IN_WATTS,
+  MILLIMETRES,
+  MONEY,
+  PIECES,
+  PRICE,
+  SIZE,
+  VOLTS,
+  WATTS,
+} from "./formats.js";
 
 const printed = { tint: "printed" } as const;
 const worked = { tint: "worked" } as const;
@@ -18,8 +29,8 @@ const OFFER = {
   size: number("size", SIZE, { ...worked, width: 112 }),
   range: text("range", { ...worked, width: 90 }),
   tolerance: text("tolerance", { ...worked, width: 84 }),
-  watts: number("watts", WATTS, worked),
-  volts: number("volts", VOLTS, worked),
+  watts: amount("watts", WATTS, IN_WATTS, worked),
+  volts: amount("volts", VOLTS, IN_VOLTS, worked),
   voltsKind: word("ac or dc", ["ac", "dc"], { ...worked, width: 60 }),
   technology: text("technology", { ...worked, width: 150 }),
   safetyClass: text("safety class", { ...worked, width: 80 }),
@@ -27,8 +38,8 @@ const OFFER = {
   taper: text("taper", { ...worked, width: 70 }),
   withSwitch: yes("switch", worked),
   sections: text("sections", { ...worked, width: 120 }),
-  length: number("length", MILLIMETRES, worked),
-  diameter: number("diameter", MILLIMETRES, worked),
+  length: amount("length", MILLIMETRES, IN_MILLIMETRES, worked),
+  diameter: amount("diameter", MILLIMETRES, IN_MILLIMETRES, worked),
   newOldStock: yes("old stock", { ...worked, width: 76 }),
   measured: number("measured", SIZE, { ...worked, width: 112 }),
   pack: number("pack", PIECES, { ...worked, width: 56 }),

@@ -63,10 +63,10 @@ export type Idea = keyof typeof IDEAS;
 /**
  * One way to tell a figure: ideas that all have to stand by it (none: any words), and what it measures (none: a count).
  *
- * `of` are kinds or classes of part whose figure it can be. `unit` where the words could as well name something else, so
- * that the unit has to be written; `text` where it is told so in a free text only, `alone` where there no other word
- * stands by it, `label` where it
- * takes a label with its unit, for a sentence would tell another thing: what an old stack drops today is no figure of it.
+ * `of` are kinds or classes of part whose figure it can be. What else it needs: `unit`, that a label writes it, for the
+ * words could as well name something else; `text`, a free text, or a label whose other words nobody knows; `alone`, a free
+ * text with no other word beside it; `label`, a label with its unit, for a sentence would tell another thing: what an old
+ * stack drops today is no figure of it.
  */
 export type NameRow = {
   readonly figure: FigureName;

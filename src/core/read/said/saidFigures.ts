@@ -25,19 +25,21 @@ const holds = (idea: Idea, words: readonly string[]) => words.some((word) => IDE
 const isWhole = ({ ideas }: NameRow, words: readonly string[]) =>
   words.every((word) => PLAIN.has(word) || ideas.some((idea) => IDEAS[idea].has(word)));
 
-function fits(
-  row: NameRow,
-  { words, measure, where }: Statement,
-  { kind, className }: OfPart,
-  isLoose: boolean,
-): boolean {
+/** Whether a statement gives what a row needs of it. */
+const GIVES: Readonly<
+  Record<NonNullable<NameRow["needs"]>, (statement: Statement, row: NameRow, isLoose: boolean) => boolean>
+> = {
+  unit: ({ where, measure }) => where === "text" || measure !== null,
+  label: ({ where, measure }) => where === "label" && measure !== null,
+  text: ({ where }, _row, isLoose) => where === "text" || isLoose,
+  alone: ({ where, words }, row) => where === "text" && isWhole(row, words),
+};
+
+function fits(row: NameRow, statement: Statement, { kind, className }: OfPart, isLoose: boolean): boolean {
+  const { words, measure } = statement;
   if (row.of && !row.of.includes(kind) && !row.of.includes(className)) return false;
-  if (row.needs === "text" && where !== "text" && !isLoose) return false;
-  if (row.needs === "label" && where === "text") return false;
-  if (row.needs === "alone" && where !== "text") return false;
-  if (row.needs === "alone" && !isWhole(row, words)) return false;
-  const isUnitNeeded = where === "label" && (row.needs === "unit" || row.needs === "label");
-  if (measure === null ? isUnitNeeded : !row.measures.includes(measure)) return false;
+  if (row.needs && !GIVES[row.needs](statement, row, isLoose)) return false;
+  if (measure !== null && !row.measures.includes(measure)) return false;
   return row.ideas.every((idea) => holds(idea, words));
 }
 

@@ -18,7 +18,7 @@ export type NoteDefault = {
 };
 
 const GENERAL =
-  /\b(?:all|unless|except|otherwise|nothing else|not noted|not marked|are|sofern|ohne angabe|wenn nicht|soweit|falls nicht|alle)\b|\bu\.?o\.?s\b/i;
+  /\b(?:all|unless|except|otherwise|others (?:are )?(?:marked|noted|shown|stated)|nothing else|not noted|not marked|are|sofern|ohne angabe|wenn nicht|soweit|falls nicht|alle)\b|\bu\.?o\.?s\b/i;
 const NO_RULE =
   /\b(?:may|might|send|replace|(?:has|have)(?! (?:an? )?(?:tolerance|rating|limit))|was|were|supplied|can be)\b/i;
 

@@ -15,44 +15,47 @@ const CLASS_OF: Readonly<Record<string, Class>> = {
 
 /** The units that notes give to bare capacitor and coil numbers: "capacitors in MMF"; "decimals are mfd, whole numbers mmfd". */
 export function bareUnitsOf(clauses: readonly Clause[]): BareUnits {
-  const units: Record<Class | "henries", Unit | null> = {
-    wholes: null,
-    decimals: null,
-    electrolytics: null,
-    henries: null,
+  const said = clauses.flatMap((clause) => (clause.kind === "capacitor" ? classUnits(clause) : []));
+  const unitOf = (name: Class) =>
+    (said.find(({ classes }) => classes.includes(name)) ?? said.find(isGeneral))?.unit ?? null;
+  const coils = clauses.filter((clause) => clause.kind === "inductor").map((clause) => firstUnit(clause, "henry"));
+  return {
+    wholes: unitOf("wholes"),
+    decimals: unitOf("decimals"),
+    electrolytics: unitOf("electrolytics"),
+    henries: coils.find((unit) => unit !== null) ?? null,
   };
-  for (const clause of clauses) {
-    if (clause.kind === "capacitor") readClasses(clause, units);
-    if (clause.kind === "inductor") units.henries = firstUnit(clause, "henry") ?? units.henries;
-  }
-  return units;
 }
+
+/** A unit with the classes of numbers it is said of; none: of all that no other is said of. */
+type ClassUnit = { readonly classes: readonly Class[]; readonly unit: Unit };
+
+const isGeneral = ({ classes }: ClassUnit) => classes.length === 0;
 
 function firstUnit(clause: Clause, measure: string): Unit | null {
   const found = clause.words.tokens.map((token) => (token.type === "word" ? unitNamed(token.key) : undefined));
   return found.find((unit) => unit?.measure === measure) ?? null;
 }
 
-/** Class words gather until a unit comes; a unit without any holds for all. Amounts ("1 mfd and over") are no units here. */
-function readClasses(clause: Clause, units: Record<Class | "henries", Unit | null>): void {
-  let classes: Class[] = [];
-  for (const [at, token] of clause.words.tokens.entries()) {
+/** Class words gather until a unit comes, or stand behind it. Amounts ("1 mfd and over") are no units here. */
+function classUnits({ words: { tokens }, subject }: Clause): readonly ClassUnit[] {
+  const found: ClassUnit[] = [];
+  let before: Class[] = [];
+  for (const [at, token] of tokens.entries()) {
     if (/^(?:unless|except|otherwise)$/.test(token.key)) {
-      if (at > clause.subject) return;
+      if (at > subject) break;
       continue;
     }
     const own = CLASS_OF[token.key];
-    if (own) classes.push(own);
-    const unit =
-      token.type === "word" && clause.words.tokens[at - 1]?.type !== "number" ? unitNamed(token.key) : undefined;
+    if (own) before.push(own);
+    const unit = token.type === "word" && tokens[at - 1]?.type !== "number" ? unitNamed(token.key) : undefined;
     if (unit?.measure !== "farad" || token.key === "f") continue;
-    const named = [classesBehind(clause.words.tokens, at + 1), classes].find((own) => own.length > 0) ?? ALL;
-    for (const name of named) units[name] ??= unit;
-    classes = [];
+    const behind = classesBehind(tokens, at + 1);
+    found.push({ classes: behind.length > 0 ? behind : before, unit });
+    before = [];
   }
+  return found;
 }
-
-const ALL: readonly Class[] = ["wholes", "decimals", "electrolytics"];
 
 /** "in mfd if decimal or electrolytic": the classes named behind a unit. */
 function classesBehind(tokens: readonly Token[], at: number): readonly Class[] {

@@ -12,7 +12,7 @@ import { quantityOf } from "./quantity.js";
 import { ratingOf } from "./ratings.js";
 import { relativeTolerance, statedTolerance } from "./statedTolerance.js";
 import { ofRoles, printedText, type Text, textsOf, valueText } from "./texts.js";
-import { clashes, codesOf, withCode } from "./typeDesignation.js";
+import { clashes, codesOf, kindByCode, withCode } from "./typeDesignation.js";
 import { type ReadValues, readValues } from "./value.js";
 
 /** Kinds whose printed volts are windings, not a rating. */
@@ -38,8 +38,9 @@ export function statedPart(
 ): Stated {
   const heading = record.heading ? readWords(record.heading, context.writing) : null;
   const words = ofRoles(texts, "description", "value", "rating", "remarks").map((text) => text.words);
-  const kind = kindOf(record.names, words, heading);
-  const code = codesOf(words, record.partNumber).find((candidate) => candidate.kind === kind) ?? null;
+  const codes = codesOf(words, record.partNumber);
+  const kind = kindByCode(kindOf(record.names, words, heading), codes);
+  const code = codes.find((candidate) => candidate.kind === kind) ?? null;
   const materials = {
     construction: statedConstruction(texts, kind) ?? code?.construction ?? null,
     dielectric: statedDielectric(texts, kind) ?? code?.dielectric ?? headingDielectric(kind, heading),

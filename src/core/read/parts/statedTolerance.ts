@@ -66,12 +66,15 @@ function ofLetter(text: string, kind: Kind): ReadTolerance | null {
 
 function inText(words: Words): ReadTolerance | null {
   const [first, second] = words.tolerances;
-  if (first && second && second.from === first.to && first.plus !== second.plus)
+  if (first && second && second.from - first.to <= strokeAt(words, first.to) && first.plus !== second.plus)
     return { ...NONE, warnings: [{ code: "conflict", text: `two tolerances are printed: "${words.text}"` }] };
   if (first) return first.absolute ? { ...NONE, absolute: first } : ratio({ minus: first.minus, plus: first.plus });
   const meaning = words.meanings.find((candidate) => candidate.field === "tolerance");
   return meaning ? ratio(BY_WORD[meaning.value]!) : null;
 }
+
+/** How many tokens a stroke between two tolerances takes ("10% / 5%"). */
+const strokeAt = ({ tokens }: Words, at: number) => (tokens[at]?.text === "/" ? 1 : 0);
 
 /** Limits of the trade in percent: a bare one of these ("2.2 meg ±10") has lost its percent sign. */
 const BARE_PERCENT: ReadonlySet<number> = new Set([5, 10, 15, 20, 30]);

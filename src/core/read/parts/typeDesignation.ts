@@ -30,3 +30,7 @@ export function clashes(read: ReadValues, code: DecodedCode | null, words: reado
     text: `the value and ${what} say different things; the value is taken`,
   }));
 }
+
+/** A resistor whose type designation is that of a control is one. */
+export const kindByCode = (kind: Kind, codes: readonly DecodedCode[]): Kind =>
+  kind === "resistor" && codes.some((code) => code.kind === "potentiometer") ? "potentiometer" : kind;

@@ -64,10 +64,11 @@ export function designatorsOf(text: string): readonly string[] | null {
   return found && found.end === trimmed.length ? found.names : null;
 }
 
-const COLUMN_NAME = /^(?:[A-Z]{1,4}(?:-[A-Z])?|[A-ZÄÖÜ][a-zäöü]|\d{1,2}[A-Z]{1,3}\d{1,3}[A-Z]?)$/;
+const COLUMN_NAME =
+  /^(?:[A-Z]{1,4}(?:-[A-Z])?|[A-ZÄÖÜ][a-zäöü]|\d{1,2}[A-Z]{1,3}\d{1,3}[A-Z]?|[A-Z]{1,3}\d{1,4}-\d{1,2})$/;
 const NO_NAME = /^(?:NOTE|REV|SEE|ALL|THE|FOR|REF|No|Nr)$/;
 
-/** Names that only their column makes plain, or null: letters alone (RX, LS-A, Dr), a unit's number before them (1R1, 2C4). */
+/** Names that only their column makes plain, or null: letters alone (RX, LS-A, Dr), a unit's number before them (1R1, 2C4), a section's behind (C104-1). */
 export function columnNamesOf(text: string): readonly string[] | null {
   const names = text.trim().split(/\s*[,;]\s*|\s+/);
   return names.every((name) => COLUMN_NAME.test(name) && !NO_NAME.test(name)) ? names : null;

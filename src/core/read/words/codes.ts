@@ -1,5 +1,6 @@
 import type { Construction, Dielectric, Kind, Tolerance } from "../../part.js";
 import { times } from "../../quantity/readValue.js";
+import { toleranceOfLetter } from "../../quantity/toleranceLetters.js";
 
 /** What a type designation of the military specifications fixes; base units. */
 export type DecodedCode = {
@@ -79,17 +80,8 @@ const FAMILIES: Readonly<Record<string, Family>> = {
   CSR: { ...CAPACITOR, dielectric: "tantalum" },
 };
 
-/** Tolerance letters of IEC 60062:2016 (B, C, D in percent are for resistors). */
-const LETTERS: Readonly<Record<string, number>> = {
-  B: 0.001,
-  C: 0.0025,
-  D: 0.005,
-  F: 0.01,
-  G: 0.02,
-  J: 0.05,
-  K: 0.1,
-  M: 0.2,
-};
+/** Letters that mean a tolerance in all specifications; others name leads or a failure rate. */
+const TOLERANCE = /^[BCDFGJKMZ]$/;
 
 /** Family, size, characteristics, value, tolerance or taper, and a letter of reliability or of leads. */
 const CODE =
@@ -109,11 +101,12 @@ export function decodeCode(text: string): DecodedCode | null {
   const [, , size = "", middle = "", digits = "", letter = ""] = match;
   const value = valueOfDigits(digits, family);
   if (value === null) return null;
-  const tolerance = family.isTapered ? undefined : LETTERS[letter];
+  const farads = family.kind === "capacitor" ? value : null;
+  const isTolerance = TOLERANCE.test(letter) && !family.isTapered;
   return {
     kind: family.kind,
     value,
-    tolerance: tolerance === undefined ? null : { minus: tolerance, plus: tolerance },
+    tolerance: isTolerance ? toleranceOfLetter(letter, "IEC", farads) : null,
     watts: family.watts?.(size, middle) ?? null,
     construction: family.construction ?? null,
     dielectric: family.dielectric ?? null,

@@ -72,6 +72,13 @@ describe("what a document says once", () => {
       "a condition behind the unit",
     ],
     [
+      "Capacitors in nF, electrolytics in mfd.",
+      "C1       47, electrolytic",
+      "C1",
+      { value: 47e-6, warnings: [] },
+      "a unit said of some outranks one said of all",
+    ],
+    [
       "Kap.-Werte ohne Einheit in pF",
       "C1       5000, Papier",
       "C1",

@@ -48,6 +48,7 @@ test.each<[string, string[] | null, string]>([
   ["1R1, 1R2", ["1R1", "1R2"], "a number of the unit before the name"],
   ["Dr", ["Dr"], "letters of a German list"],
   ["LS-A", ["LS-A"], "letters with a suffix"],
+  ["C104-1", ["C104-1"], "a section's number behind"],
   ["Tube", null, "a word"],
   ["NOTE", null, "a word in capitals that heads remarks"],
 ])("in a column of names %s is %j: %s", (text, names, _why) => expect(columnNamesOf(text)).toEqual(names));

@@ -14,6 +14,8 @@ test.each<[string, object, string]>([
   ["RE65G1001", { value: 1000, watts: 10, construction: "wirewound" }, "a power resistor on a chassis"],
   ["RV4NAYSD104A", { kind: "potentiometer", value: 100e3, tolerance: null }, "the letter behind is a taper"],
   ["CE63C100N", { value: 10e-6, dielectric: "electrolytic" }, "electrolytics count microfarads"],
+  ["CK62Y102Z", { value: 1e-9, tolerance: { minus: 0.2, plus: 0.8 } }, "a lopsided letter, IEC 60062:2016"],
+  ["CC20CH050D", { value: 5e-12, tolerance: { minus: 0.1, plus: 0.1 } }, "half a picofarad on five, IEC 60062:2016"],
   ["CKR06BX104KR", { value: 0.1e-6, dielectric: "ceramic" }, "an established reliability ceramic"],
 ])("%s is %j: %s", (code, expected, _why) => expect(decodeCode(code)).toMatchObject(expected));
 

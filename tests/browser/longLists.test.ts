@@ -1,4 +1,5 @@
 import { afterAll, expect, test } from "vitest";
+import { keptWith } from "./pane.js";
 import { closeBrowser, visit } from "./visit.js";
 
 afterAll(closeBrowser);
@@ -45,7 +46,7 @@ test("a list of 100,000 rows is taken in, its columns corrected, searched, kept 
   await picture("long-list-taken");
   await press(/^Find offers for/);
   await said(/Done: Find offers/);
-  await page.waitForTimeout(1500);
+  await keptWith(page, "Brellin");
   await page.reload();
   await page.waitForSelector("body[data-ready]");
   await press(/^Vendors/);

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { expect } from "vitest";
 import { type Look, type Visit, visit } from "./visit.js";
 
 /** The side pane. */
@@ -24,3 +25,20 @@ export async function beginSitting(page: Page): Promise<void> {
   for (const box of await boxes.all()) await box.check();
   await press(page, "All done: begin");
 }
+
+/** Waits until the browser keeps a workbook in which a text stands: it is kept some time after each change. */
+export const keptWith = (page: Page, text: string) =>
+  expect.poll(async () => JSON.stringify(await keptWorkbook(page)), { timeout: 60_000 }).toContain(text);
+
+const keptWorkbook = (page: Page): Promise<unknown> =>
+  page.evaluate(async () => {
+    const answer = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await answer(indexedDB.open("underchassis"));
+    const workbook = await answer(database.transaction("workbooks").objectStore("workbooks").get("current"));
+    database.close();
+    return workbook;
+  });

@@ -25,9 +25,10 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
   const { book, run, say, services } = useBench();
   const [looked, look] = useState<Looked | null>(null);
   const [taken, setTaken] = useState<TakenList | null>(null);
-  const { work, busy } = useWork("Stopped. Nothing was kept.");
-  const tryOut = async (vendor: string, columns: string | null) =>
+  const { work, isBusy, busy } = useWork("Stopped. Nothing was kept.");
+  const lookAt = async (vendor: string, columns: string | null) =>
     look({ vendor, columns, tried: await services.lists.tryOut(vendor, columns) });
+  const correct = (vendor: string, columns: string | null) => void busy(() => lookAt(vendor, columns));
   const open = (file: File) =>
     busy(async (patience) => {
       say(null);
@@ -37,7 +38,7 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
       const guessed = await services.lists.tryOut("", null);
       const names = guessed.columns.map(({ name }) => name);
       const vendor = likelyVendor(book, file.name, names);
-      await tryOut(vendor, columnsOf(book, vendor));
+      await lookAt(vendor, columnsOf(book, vendor));
     });
   const take = ({ vendor, columns }: Looked) =>
     busy(async (patience) => {
@@ -62,8 +63,9 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
         {looked && (
           <Understood
             looked={looked}
-            onVendor={(vendor) => void tryOut(vendor, columnsOf(book, vendor) ?? looked.columns)}
-            onColumns={(columns) => void tryOut(looked.vendor, columns)}
+            isBusy={isBusy}
+            onVendor={(vendor) => correct(vendor, columnsOf(book, vendor) ?? looked.columns)}
+            onColumns={(columns) => correct(looked.vendor, columns)}
             onTake={() => void take(looked)}
             onLeave={() => look(null)}
           />
@@ -76,6 +78,8 @@ export function BringInList({ onTaken }: { onTaken: () => void }) {
 
 function Understood(props: {
   looked: Looked;
+  /** True while it is looked at anew, as corrected. */
+  isBusy: boolean;
   onVendor: (vendor: string) => void;
   onColumns: (columns: string) => void;
   onTake: () => void;
@@ -106,9 +110,14 @@ function Understood(props: {
         {vendor.trim() === "" ? (
           <Quiet>Name the vendor first.</Quiet>
         ) : tried.isWhole ? (
-          <StepButton step={bringInOffersStep(book, list)} appearance="primary" then={props.onLeave} />
+          <StepButton
+            step={bringInOffersStep(book, list)}
+            isOff={props.isBusy}
+            appearance="primary"
+            then={props.onLeave}
+          />
         ) : (
-          <Button appearance="primary" onClick={props.onTake}>
+          <Button appearance="primary" disabled={props.isBusy} onClick={props.onTake}>
             Read all {countText(tried.rows)} lines
           </Button>
         )}

@@ -24,12 +24,13 @@ const OVERTAKEN = "overtaken by other work";
 /**
  * Does what may take long, one thing at a time: new work takes the place of what is not done yet.
  *
- * `work` is there once something is told of it: what is done at once never shows.
+ * `isBusy` from the start to the end; `work` is there once something is told of it, so that what is done at once never shows.
  *
  * @param stopped What is said when the user stops it.
  */
 export function useWork(stopped: string) {
   const { say } = useBench();
+  const [isBusy, setBusy] = useState(false);
   const [work, setWork] = useState<Work | null>(null);
   const inHand = useRef<AbortController | null>(null);
   const busy = useCallback(
@@ -37,6 +38,7 @@ export function useWork(stopped: string) {
       inHand.current?.abort(OVERTAKEN);
       const own = new AbortController();
       inHand.current = own;
+      setBusy(true);
       const { signal } = own;
       const stop = () => own.abort();
       const onProgress = (done: number, doing: string) => signal.aborted || setWork({ done, doing, stop });
@@ -45,10 +47,12 @@ export function useWork(stopped: string) {
       } catch (error) {
         if (signal.reason !== OVERTAKEN) say({ kind: "problem", text: signal.aborted ? stopped : textOf(error) });
       }
-      if (inHand.current === own) setWork(null);
+      if (inHand.current !== own) return;
+      setWork(null);
+      setBusy(false);
     },
     [say, stopped],
   );
   useEffect(() => () => inHand.current?.abort(OVERTAKEN), []);
-  return { work, busy };
+  return { work, isBusy, busy };
 }

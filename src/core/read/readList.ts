@@ -93,11 +93,13 @@ export function* readingList(printed: readonly SourceLine[], options: ReadOption
 const ODD_BLANK = /[\u00a0\u2000-\u200a\u202f]/g;
 /** The raised point of British printers: 0·1, ·005. */
 const RAISED_POINT = /(?<=\d|^|[\s(])[·∙](?=\d)/g;
-const ODD = /[\u00a0\u2000-\u200a\u202f·∙]/;
+/** The apostrophe before thousands of Swiss printers: 1'500. */
+const RAISED_COMMA = /(?<=\d)['’](?=\d{3}(?!\d))/g;
+const ODD = /[\u00a0\u2000-\u200a\u202f·∙]|\d['’]\d/;
 
-const plainSigns = (text: string) => text.replace(ODD_BLANK, " ").replace(RAISED_POINT, ".");
+const plainSigns = (text: string) => text.replace(ODD_BLANK, " ").replace(RAISED_POINT, ".").replace(RAISED_COMMA, "");
 
-/** Blanks that a typesetter or a web page made wide, narrow or unbreakable are blanks; a raised point is a point. */
+/** Blanks that a typesetter or a web page made wide, narrow or unbreakable are blanks; raised marks are those of figures. */
 const withPlainSigns = (line: SourceLine): SourceLine =>
   line.text.search(ODD) < 0
     ? line

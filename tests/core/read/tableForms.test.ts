@@ -141,6 +141,7 @@ test("a coil's number without unit is no value, and said so", () => {
 test.each<[string, object]>([
   ["R1, R2|2 x 100K, 1 W", { value: 100e3, quantity: 2 }],
   ["R5|RV4LAYSA252A", { kind: "potentiometer", value: 2500 }],
+  ["R6|1'500 Ω, Draht", { value: 1500, construction: "wirewound" }],
   ["R3|3·3kΩ", { value: 3300 }],
   ["C4|·005µF", { value: 0.005e-6 }],
   ["R4|SAT, 100 TO 10K OHM", { valueMin: 100, valueMax: 10e3 }],

@@ -24,12 +24,12 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "kind",
     "resistor",
-    "resistor|resistors|résistance|résistances|résist|resistance|resistances|res|resist|festwiderstand|festwiderstände|widerstand|widerstände|widerstandswerte|bleeder|dropper",
+    "resistor|resistors|résistance|resistenza|résistances|résist|resistance|resistances|res|resist|festwiderstand|festwiderstände|widerstand|widerstände|widerstandswerte|bleeder|dropper",
   ],
   [
     "kind",
     "capacitor",
-    "capacitor|capacitors|condenser|condensers|cap|caps|kap|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|tauchtrimmer|condensateur|condensateurs|condo|lufttrimmer|luftdrehko|becher|feedthru capacitor",
+    "capacitor|capacitors|condenser|condensers|cap|caps|kap|capacity|capacities|capacitance|capacitances|cond|conds|kapazität|kapazitäten|kondensator|kondensatoren|kondensatorwerte|drehko|folgekondensator|trimmer|trimmers|padder|padders|padding condenser|drehkondensator|tauchtrimmer|condensateur|condensatore|condensateurs|condo|lufttrimmer|luftdrehko|becher|feedthru capacitor",
   ],
   [
     "kind",
@@ -78,7 +78,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "construction",
     "composition",
-    "composition|comp|carbon|carbon composition|carbon comp|massewiderstand|masse|fixed composition|molded carbon|solid carbon|insulated carbon|cc|kohlemasse|aggloméré|agglomérée|agglomérées",
+    "composition|comp|carbon|carbon composition|carbon comp|massewiderstand|masse|fixed composition|molded carbon|solid carbon|insulated carbon|cc|kohlemasse|kohle|impasto|aggloméré|agglomérée|agglomérées",
   ],
   [
     "construction",
@@ -94,12 +94,12 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "construction",
     "wirewound",
-    "wire wound|wirewound|ww|w w|wire wd|bobiné|bobinée|bobinées|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm",
+    "wire wound|wirewound|ww|w w|wire wd|a filo|bobiné|bobinée|bobinées|drahtwiderstand|draht|wound wire|drahtgewickelt|wwound|power wirewound|vitreous enamel|candohm",
   ],
   [
     "dielectric",
     "paper",
-    "paper|tubular paper|paper tubular|au papier|papier|papierkondensator|rollkondensator|metallised paper|metallized paper|metalized paper|metallpapier|mp|molded paper|moulded paper|paper dielectric|wax paper|waxed paper|wax",
+    "paper|tubular paper|paper tubular|au papier|carta|a carta|papier|papierkondensator|rollkondensator|metallised paper|metallized paper|metalized paper|metallpapier|mp|molded paper|moulded paper|paper dielectric|wax paper|waxed paper|wax",
   ],
   ["dielectric", "mica", "mica|micas|glimmer|glimmerkondensator|au mica|mica dielectric|moulded mica|molded mica"],
   [
@@ -110,12 +110,12 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "dielectric",
     "ceramic",
-    "ceramic|ceramics|cer|ceram|céramique|céramiques|keramik|keramikkondensator|scheibenkondensator|rohrkondensator|keramisch|keram|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
+    "ceramic|ceramics|cer|ceram|céramique|ceramico|céramiques|keramik|keramikkondensator|scheibenkondensator|rohrkondensator|keramisch|keram|ker|ceramic dielectric|disc|disk|disc ceramic|durchführungskondensator|ceramicon|cermic|kerko",
   ],
   [
     "dielectric",
     "electrolytic",
-    "electrolytic|electrolytics|elect|elec|electro|lytic|électrolytique|électrochimique|chimique|elko|elkos|elektrolytkondensator|elektrolyt|becher elko|elyt|electrolytic dielectric|dry electrolytic|wet electrolytic",
+    "electrolytic|electrolytics|elect|elec|electro|lytic|électrolytique|elettrolitico|elettrolitici|électrochimique|chimique|elko|elkos|elektrolytkondensator|elektrolyt|becher elko|elyt|electrolytic dielectric|dry electrolytic|wet electrolytic",
   ],
   ["dielectric", "tantalum", "tantalum|ta|tantale|tant|tantal|tantalytic|tantalkondensator|tantalelko"],
   ["dielectric", "polyester", "polyester|polye|folienkondensator|mylar|mks|mkt|polyethylene terephthalate"],

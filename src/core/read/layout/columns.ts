@@ -55,11 +55,14 @@ export function isNumbered(heads: readonly Head[], body: readonly Strip[]): bool
 const shareOfNames = (texts: readonly string[]) =>
   texts.filter((text) => designatorsOf(text)).length / Math.max(1, texts.length);
 
+/** A column holds names where this share of its texts are: others stand for things without a number, such as a speaker. */
+const SOME = 0.25;
+
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
   const all = heads.map((head) => shareOfNames(firstsUnder(heads, head, body)));
   const others = all.map((share, i) => (heads[i]!.role === "section" || heads[i]!.role === "partNumber" ? 0 : share));
-  const shares = Math.max(...others) < MOSTLY ? all : others;
+  const shares = Math.max(...others) < SOME ? all : others;
   const named = heads.findIndex((head) => head.role === "designator");
   const best = shares.indexOf(Math.max(...shares));
   if (shares[best]! < MOSTLY || (named >= 0 && shares[named]! >= shares[best]! / 2)) return onlyNamed(heads, named);

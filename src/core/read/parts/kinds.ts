@@ -49,8 +49,8 @@ function nounsOf(words: Words): Noun[] {
 
 /** What kind of thing a row is: by its letters, corrected by the nouns of its description and the heading above. */
 export function kindOf(names: readonly string[], words: readonly Words[], heading: Words | null): Kind {
-  const byLetters = names[0] ? LETTERS[classLetters(names[0])] : undefined;
   const nouns = words.flatMap(nounsOf);
+  const byLetters = tellsByLetters(names[0], nouns) ? LETTERS[classLetters(names[0]!)] : undefined;
   if (byLetters === "resistor") return kindOfResistor(words, nouns, heading);
   if (byLetters === "network")
     return nouns.find((noun) => noun.field === "kind" && noun.value === "transformer") ? "transformer" : "network";
@@ -60,6 +60,10 @@ export function kindOf(names: readonly string[], words: readonly Words[], headin
   if (byNouns === "resistor") return kindOfResistor(words, nouns, heading);
   return byNouns === "other" && nouns.length === 0 ? (kindOfHeading(heading) ?? "other") : byNouns;
 }
+
+/** Letters without a number are a word cut short (VC, DIAL) where the description has a noun. */
+const tellsByLetters = (name: string | undefined, nouns: readonly Noun[]) =>
+  name !== undefined && (/\d/.test(name) || nouns.length === 0);
 
 /** The letters hold unless the first noun says otherwise: a clamp under C, a lamp under M. */
 function corrected(kind: Kind, nouns: readonly Noun[]): Kind {

@@ -21,3 +21,21 @@ test("a figure set to the right may begin before its head", () => {
 test("words among watts or volts describe the part", () => {
   expect(partOf(NUMBERED, "3")).toMatchObject({ kind: "potentiometer", value: 500e3 });
 });
+
+const LETTERED = `REF   DESCRIPTION               PART NO.
+C2    .1 mfd 400 volt           A-1002
+SPKR  6 inch P.M. speaker       A-2001
+ANT   Loop aerial               A-2002
+VC    500,000 ohm volume control A-1011
+DIAL  Dial lamp 6-8 V .15 A     A-1014
+R2    220 ohm 1 watt            A-1013`;
+
+test("a column that names parts by words as well stays theirs, whatever part numbers look like", () => {
+  const { parts } = readText(LETTERED);
+  expect(parts.map((part) => part.designators[0])).toEqual(["C2", "SPKR", "ANT", "VC", "DIAL", "R2"]);
+  expect(partOf(LETTERED, "R2")).toMatchObject({ kind: "resistor", value: 220, stockNumber: "A-1013" });
+});
+
+test("letters without a number tell no kind beside a noun: VC is a volume control here, no variable capacitor", () => {
+  expect(partOf(LETTERED, "VC")).toMatchObject({ kind: "potentiometer", value: 500e3 });
+});

@@ -1,4 +1,4 @@
-import { designatorsOf } from "../records/designators.js";
+import { columnNamesOf, designatorsOf } from "../records/designators.js";
 import type { Strip } from "./pieces.js";
 import type { Head, Piece, Role, RowCell } from "./row.js";
 
@@ -52,15 +52,19 @@ export function isNumbered(heads: readonly Head[], body: readonly Strip[]): bool
   return isMost && others.every((head) => shareOfNames(lastWords(head)) < MOSTLY);
 }
 
-const shareOfNames = (texts: readonly string[]) =>
-  texts.filter((text) => designatorsOf(text)).length / Math.max(1, texts.length);
+const shareOfNames = (texts: readonly string[], isName: (text: string) => unknown = designatorsOf) =>
+  texts.filter(isName).length / Math.max(1, texts.length);
+
+const isColumnName = (text: string) => designatorsOf(text) ?? columnNamesOf(text);
 
 /** A column holds names where this share of its texts are: others stand for things without a number, such as a speaker. */
 const SOME = 0.25;
 
 /** The heads with the column that truly holds the designators named so, whatever its head calls it ("Item", "Used as"). */
 export function nameDesignators(heads: readonly Head[], body: readonly Strip[]): Head[] {
-  const all = heads.map((head) => shareOfNames(firstsUnder(heads, head, body)));
+  const all = heads.map((head) =>
+    shareOfNames(firstsUnder(heads, head, body), head.role === "designator" ? isColumnName : designatorsOf),
+  );
   const others = all.map((share, i) => (heads[i]!.role === "section" || heads[i]!.role === "partNumber" ? 0 : share));
   const shares = Math.max(...others) < SOME ? all : others;
   const named = heads.findIndex((head) => head.role === "designator");

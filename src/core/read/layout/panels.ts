@@ -1,6 +1,7 @@
 import { designatorsOf } from "../records/designators.js";
 import { printedHeadsAt } from "./headBlock.js";
 import { isKindHeading, isPageLine, sectionName } from "./headings.js";
+import { pairsAt } from "./pairs.js";
 import type { Strip } from "./pieces.js";
 import type { Piece } from "./row.js";
 
@@ -18,20 +19,19 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   let headed = Number.NEGATIVE_INFINITY;
   while (at < strips.length) {
     const { starts, height, headsEnd } = panelsAt(strips, at);
-    if (starts.length < 2) {
-      headed = headsEnd ?? headed;
-      const end = at + height;
-      unfolded.push(...strips.slice(at, end).flatMap((strip) => pairsInLine(strip, headed)));
+    if (starts.length > 1) {
+      const end = blockEnd(strips, at + height);
+      unfolded.push(...panelsOf(strips.slice(at, end), starts));
       at = end;
-      continue;
+    } else if (headsEnd !== undefined) {
+      unfolded.push(...strips.slice(at, at + height));
+      headed = headsEnd;
+      at += height;
+    } else {
+      const pairs = pairsAt(strips, at, headed);
+      unfolded.push(...(pairs.starts ? panelsOf(strips.slice(at, at + pairs.height), pairs.starts) : pairs.strips));
+      at += pairs.height;
     }
-    const end = blockEnd(strips, at + height);
-    const block = strips.slice(at, end);
-    starts.forEach((start, panel) => {
-      const stop = starts[panel + 1] ?? Number.POSITIVE_INFINITY;
-      unfolded.push(...block.map((strip) => panelOf(strip, start, stop)).filter((strip) => strip.pieces.length > 0));
-    });
-    at = end;
   }
   return unfolded;
 }
@@ -44,9 +44,9 @@ function panelsAt(strips: readonly Strip[], at: number): Panels {
   const { form, pieces } = strips[at]!;
   if (form === "gaps" && pieces.length > 1 && areHeadings(pieces, strips.slice(at + 1)))
     return { starts: pieces.map((piece) => piece.start), height: 1 };
-  const block = form === "strokes" ? null : printedHeadsAt(strips, at);
+  const block = printedHeadsAt(strips, at);
   if (!block) return { starts: [], height: 1 };
-  const isTable = form === "cells";
+  const isTable = form !== "gaps";
   const [first, ...more] = block.heads.filter((head) => head.role === "designator");
   const named = first ? [first, ...more.filter((head) => !isTable || head.text === first.text)] : [];
   const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);
@@ -93,32 +93,15 @@ function headingAbove(strips: readonly Strip[], from: number, block: number): nu
 const isLoneHeading = ({ text, pieces }: Strip) =>
   text.trim() === "" || (pieces.length === 1 && sectionName(pieces[0]!.text) !== null);
 
+/** The panels of a block one below the other. */
+const panelsOf = (block: readonly Strip[], starts: readonly number[]): Strip[] =>
+  starts.flatMap((start, panel) => {
+    const stop = starts[panel + 1] ?? Number.POSITIVE_INFINITY;
+    return block.map((strip) => panelOf(strip, start, stop)).filter((strip) => strip.pieces.length > 0);
+  });
+
 function panelOf(strip: Strip, start: number, stop: number): Strip {
   const slack = strip.form === "gaps" ? SLACK : 0;
   const pieces = strip.pieces.filter((piece) => piece.start >= start - slack && piece.start < stop - slack);
   return { ...strip, pieces, text: pieces.map((piece) => piece.text).join("  ") };
-}
-
-/** A line that holds several parts without any head over the later ones: "R1 47K    R11 2K2", "C3 ... 300V   R3 ...". */
-function pairsInLine(strip: Strip, headed: number): Strip[] {
-  const pieces = strip.pieces.filter((piece) => piece.text.trim() !== "");
-  if (strip.form === "strokes" || !startsPart(pieces[0], pieces[1])) return [strip];
-  const isLater = (piece: Piece, i: number) => i > 0 && piece.start > headed && startsPart(piece, pieces[i + 1]);
-  const starts = pieces.flatMap((piece, i) => (i === 0 || isLater(piece, i) ? [i] : []));
-  if (starts.length < 2) return [strip];
-  return starts.map((from, i) => {
-    const own = pieces.slice(from, starts[i + 1]);
-    return { ...strip, pieces: own, text: own.map((piece) => piece.text).join("  ") };
-  });
-}
-
-/** A piece that is a designator with something behind it, or "R11 2K2" in one. */
-function startsPart(piece: Piece | undefined, next: Piece | undefined): boolean {
-  if (!piece) return false;
-  const alone = designatorsOf(piece.text);
-  if (alone) return next !== undefined && !designatorsOf(next.text) && !piece.text.endsWith(",");
-  const first = piece.text.split(/[\s=]/, 1)[0]!;
-  return (
-    piece.text.length > first.length && designatorsOf(first) !== null && /^\S+(?:\s+[\d.½¼]|\s*=\s*\S)/.test(piece.text)
-  );
 }

@@ -59,7 +59,7 @@ function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): bool
     return true;
   }
   if (text !== "" && (walk.readName(text) ?? walk.readName(text.replace(OPEN_END, "")))) {
-    if (strip.pieces.every((piece) => isPageLine(piece.text))) return false;
+    if (isPageOnly(strip)) return false;
     openRow(walk, strip, cells);
     return true;
   }
@@ -114,6 +114,11 @@ function withRestDescribed({ open }: Walk, cells: readonly RowCell[]): readonly 
 }
 
 const descriptionOf = (open: OpenRow | null) => (open ? textIn(open.cells, "description") : "");
+
+/** "VI-3" alone or beside words of the page; beside a number it is a part and its value. */
+const isPageOnly = ({ pieces: [first, ...more] }: Strip) =>
+  [first!, ...more].every(({ text }) => isPageLine(text)) &&
+  (more.length === 0 || more.some(({ text }) => /[a-z]/i.test(text)));
 
 /** What stands in the column of designators; a dash says that there is none. */
 const nameIn = (cells: readonly RowCell[]) => textIn(cells, "designator").replace(/^[-–—]+$/, "");

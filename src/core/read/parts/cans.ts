@@ -36,7 +36,7 @@ export function canOfList(
 
 /** The letters printed in the designators (C12A, C12B), when there is one for each section. */
 function lettersOf(names: readonly string[], count: number): (string | null)[] {
-  const letters = names.map((name) => /\d([A-F])$/.exec(name)?.[1] ?? null);
+  const letters = names.map((name) => /\d([A-Fa-f])$/.exec(name)?.[1] ?? null);
   return letters.length === count && letters.every((letter) => letter !== null) ? letters : [];
 }
 

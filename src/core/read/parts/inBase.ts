@@ -116,7 +116,7 @@ function bare(
       .join(""),
   );
   const noted = notedUnit(number, decimal, clues, context);
-  if (noted) return plain(times(number, noted.factor));
+  if (noted && times(number, noted.factor) >= LEAST_FARADS) return plain(times(number, noted.factor));
   const guess = guessedUnit(number, decimal, clues);
   return {
     value: times(number, guess.factor),
@@ -131,6 +131,9 @@ function bareCoil(number: number, { head, isValue }: Clues, { units }: Context):
     ? { value: null, warnings: [unreadable(String(number), "a coil's number without unit")] }
     : null;
 }
+
+/** No capacitor of half a picofarad was listed (common practice): a note that would make one speaks of others. */
+const LEAST_FARADS = 0.5e-12;
 
 const SMALL = new Set(["ceramic", "mica", "silver-mica", "air", "polystyrene"]);
 const LARGE = new Set(["electrolytic", "tantalum", "paper", "oil"]);

@@ -1,7 +1,7 @@
 import type { CanSection, ListedPart } from "../../part.js";
 import { shared } from "./cans.js";
 
-const SUFFIXED = /^(.*\d)([A-F])$/;
+const SUFFIXED = /^(.*\d)([A-Fa-f])$/;
 
 /** A section of a can on a row of its own (C12A): the can's name and the letter, or null. */
 function sectionOf(part: ListedPart): { base: string; suffix: string } | null {

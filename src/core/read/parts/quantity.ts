@@ -17,13 +17,12 @@ export function quantityOf(
   const names = sections > 0 && record.names.length === sections ? 1 : Math.max(1, record.names.length);
   const columns = record.cells.filter((cell) => cell.role === "quantity").map((cell) => Number.parseInt(cell.text, 10));
   const counted = columns.filter((count) => count > 0);
-  const printed = counted.length > 0 ? Math.max(...counted) : countInText(words);
+  const named = record.names.length > 0;
+  const printed =
+    counted.length > 0 ? Math.max(...counted) : (countInText(words) ?? (named ? null : countInBrackets(words)));
   if (printed === null || notFitted) return { quantity: names, warnings: [] };
   const clash =
-    record.names.length > 0 &&
-    printed !== names &&
-    printed !== record.names.length &&
-    printed !== names * (record.circuits ?? 1);
+    named && printed !== names && printed !== record.names.length && printed !== names * (record.circuits ?? 1);
   const text = `the list prints ${printed} pieces for ${record.names.length} designators`;
   return { quantity: printed, warnings: clash ? [{ code: "conflict", text }] : [] };
 }
@@ -37,4 +36,10 @@ function countInText(words: readonly Words[]): number | null {
         if (next && COUNTS.test(next.key) && amount.figures[0]!.unit === null) return amount.figures[0]!.number;
     }
   return null;
+}
+
+/** "Knobs (3)": what ends in a number in brackets counts things that have no name. */
+function countInBrackets(words: readonly Words[]): number | null {
+  const count = words.map(({ text }) => /\((\d{1,3})\)\s*$/.exec(text)?.[1]).find((found) => found !== undefined);
+  return count === undefined ? null : Number(count);
 }

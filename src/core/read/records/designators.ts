@@ -21,7 +21,7 @@ type Name = {
 };
 
 /** A value typed on to a designator: "R3-100,000-ohm", "C7-8-8-8 mfd". */
-const FIGURE = /^\d+(?:,\d{3})*(?:[-x]\d+)*[\s-]*(?:ohms?|meg|m?mfd?|watts?)\b/i;
+const FIGURE = /^\d+(?:,\d{3})*(?:[-x]\d+)*[\s-]*(?:ohms?|meg(?:ohms?)?|m?mfd?|[up]f|uuf|watts?|henr(?:y|ies))\b/i;
 const LONGEST_FIGURE = 24;
 const LONGEST_RANGE = 2000;
 
@@ -66,10 +66,15 @@ export function designatorsOf(text: string): readonly string[] | null {
 
 const COLUMN_NAME =
   /^(?:[A-Z]{1,4}(?:-[A-Z])?|[A-ZÄÖÜ][a-zäöü]|\d{1,2}[A-Z]{1,3}\d{1,3}[A-Z]?|[A-Z]{1,3}\d{1,4}-\d{1,2})$/;
+/** The unit's number before both ends of a range: "1R1 thru 1R4". */
+const UNIT_RANGE = /^\s*(\d{1,2})[A-Z]{1,3}\d{1,3}\s*(?:thru|to|[-–]).*\b\1[A-Z]/i;
 const NO_NAME = /^(?:NOTE|REV|SEE|ALL|THE|FOR|REF|No|Nr)$/;
 
 /** Names that only their column makes plain, or null: letters alone (RX, LS-A, Dr), a unit's number before them (1R1, 2C4), a section's behind (C104-1). */
 export function columnNamesOf(text: string): readonly string[] | null {
+  const unit = UNIT_RANGE.exec(text)?.[1];
+  const plain = unit === undefined ? null : designatorsOf(text.replaceAll(new RegExp(`\\b${unit}(?=[A-Z])`, "g"), ""));
+  if (plain) return plain.map((name) => unit + name);
   const names = text.trim().split(/\s*[,;]\s*|\s+/);
   return names.every((name) => COLUMN_NAME.test(name) && !NO_NAME.test(name)) ? names : null;
 }

@@ -39,7 +39,7 @@ export const VOCABULARY: readonly (readonly [field: Field, value: string, phrase
   [
     "turns",
     "",
-    "volume|loudness|treble|bass|contrast|brightness|brilliance|vert hold|vertical hold|hor hold|horiz hold|horizontal hold|height|vertical linearity|vert linearity|picture|sensitivity|bias adj|zero adj|hum adj",
+    "volume|loudness|focus|treble|bass|contrast|brightness|brilliance|vert hold|vertical hold|hor hold|horiz hold|horizontal hold|height|vertical linearity|vert linearity|picture|sensitivity|bias adj|zero adj|hum adj",
   ],
   ["kind", "thermistor", "thermistor|thermistors|thermal|ntc|ptc|thermistance|heissleiter|heißleiter|surge limiter"],
   [

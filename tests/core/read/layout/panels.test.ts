@@ -60,3 +60,12 @@ C1   47 mmf                      C1   50 mfd 6V`);
     ["AUDIO CHASSIS", 50e-6],
   ]);
 });
+
+test("panels may stand side by side in a drawn table", () => {
+  const text = `| REF | VALUE   | RATING | TOL | REF | VALUE   | RATING | TOL |
+|-----|---------|--------|-----|-----|---------|--------|-----|
+| R1  | 1K      | 1/2W   | 10% | C1  | 100pF   | 500V   | 5%  |
+| R2  | "       | "      | "   | C2  | 0.1uF   | 250V   | 20% |`;
+  expect(partOf(text, "R2")).toMatchObject({ value: 1000, watts: 0.5, volts: null });
+  expect(partOf(text, "C1")).toMatchObject({ value: 100e-12, volts: 500, tolerance: { minus: 0.05, plus: 0.05 } });
+});

@@ -46,6 +46,7 @@ test.each(["12AX7", "470K", "6-32", "RESISTORS", "1/2 W", "", "R", "R1 470K", "C
 
 test.each<[string, string[] | null, string]>([
   ["1R1, 1R2", ["1R1", "1R2"], "a number of the unit before the name"],
+  ["1R1 thru 1R3", ["1R1", "1R2", "1R3"], "and before both ends of a range"],
   ["Dr", ["Dr"], "letters of a German list"],
   ["LS-A", ["LS-A"], "letters with a suffix"],
   ["C104-1", ["C104-1"], "a section's number behind"],

@@ -1,0 +1,67 @@
+import { designatorsAt, designatorsOf } from "../records/designators.js";
+import type { Strip } from "./pieces.js";
+import type { Piece } from "./row.js";
+
+const SLACK = 2;
+
+/** The parts of a line that holds several, one by one; or, where their entries go on below, the panels they open. */
+export type Pairs = {
+  readonly strips: readonly Strip[];
+  readonly starts: readonly number[] | null;
+  readonly height: number;
+};
+
+/**
+ * The parts that stand side by side in a line without any head over the later ones. Entries that go on in the lines below
+ * make panels of all lines down to the next blank one.
+ *
+ * @param headed where the columns under the last head end: a part begins only behind them.
+ */
+export function pairsAt(strips: readonly Strip[], at: number, headed: number): Pairs {
+  const own = pairsInLine(strips[at]!, headed);
+  const single = { strips: own, starts: null, height: 1 };
+  if (own.length < 2) return single;
+  const starts = own.map((strip) => strip.pieces[0]!.start);
+  const blank = strips.findIndex((strip, i) => i > at && !isOfPanels(strip, starts, headed));
+  const height = (blank < 0 ? strips.length : blank) - at;
+  const goesOn = strips.slice(at + 1, at + height).some((strip) => goesOnIn(strip, starts, headed));
+  return goesOn ? { strips: own, starts, height } : single;
+}
+
+const isNear = (starts: readonly number[], piece: Piece) => starts.some((at) => Math.abs(at - piece.start) <= SLACK);
+
+/** Whether a line goes on with panels: parts that begin where they begin, or the rest of entries. */
+const isOfPanels = (strip: Strip, starts: readonly number[], headed: number) =>
+  strip.form === "gaps" &&
+  strip.pieces.length > 0 &&
+  (startsPart(strip.pieces[0], strip.pieces[1])
+    ? pairsInLine(strip, headed).every((part) => isNear(starts, part.pieces[0]!))
+    : goesOnIn(strip, starts, headed));
+
+/** The rest of entries: nothing stands where the panels begin, or a part begins in a later one only. */
+const goesOnIn = ({ pieces }: Strip, starts: readonly number[], headed: number) =>
+  pieces.length > 0 &&
+  pieces[0]!.start > starts[0]! + SLACK &&
+  pieces.every((piece, i) => !isNear(starts, piece) || (piece.start > headed && startsPart(piece, pieces[i + 1])));
+
+/** A line that holds several parts without any head over the later ones: "R1 47K    R11 2K2", "C3 ... 300V   R3 ...". */
+function pairsInLine(strip: Strip, headed: number): Strip[] {
+  const pieces = strip.pieces.filter((piece) => piece.text.trim() !== "");
+  if (strip.form === "strokes" || !startsPart(pieces[0], pieces[1])) return [strip];
+  const isLater = (piece: Piece, i: number) => i > 0 && piece.start > headed && startsPart(piece, pieces[i + 1]);
+  const starts = pieces.flatMap((piece, i) => (i === 0 || isLater(piece, i) ? [i] : []));
+  if (starts.length < 2) return [strip];
+  return starts.map((from, i) => {
+    const own = pieces.slice(from, starts[i + 1]);
+    return { ...strip, pieces: own, text: own.map((piece) => piece.text).join("  ") };
+  });
+}
+
+/** A piece that is a designator with something behind it, or "R11 2K2" in one. */
+function startsPart(piece: Piece | undefined, next: Piece | undefined): boolean {
+  if (!piece) return false;
+  const alone = designatorsOf(piece.text);
+  if (alone) return next !== undefined && !designatorsOf(next.text) && !piece.text.endsWith(",");
+  const found = designatorsAt(piece.text);
+  return found !== null && /^(?:\s+[\d.½¼]|\s*=\s*\S|\s+[-–]\s+\S)/.test(piece.text.slice(found.end));
+}

@@ -12,6 +12,7 @@ type Key = keyof PartsRow & keyof typeof PARTS_SHEET.columns;
 
 type PlaceField = {
   readonly key: Key;
+  /** Empty for words. */
   readonly unit: string;
   /** The kinds of part that it bears on; every kind where left out. */
   readonly of?: readonly string[];
@@ -28,6 +29,7 @@ const FIELDS: readonly PlaceField[] = [
   { key: "roomLength", unit: "mm" },
   { key: "roomDiameter", unit: "mm" },
   { key: "tagSpan", unit: "mm" },
+  { key: "alsoKnown", unit: "" },
 ];
 
 const VALUED: Partial<Record<Key, "resistor" | "capacitor">> = {
@@ -47,8 +49,8 @@ function written(key: Key, text: string): { readonly cell: Written; readonly fau
     return fault ? { cell: null, fault } : { cell: text.trim() };
   }
   const { read, wants } = PARTS_SHEET.columns[key];
-  const figure = read(text) as number | null;
-  return figure === null ? { cell: null, fault: wants } : { cell: figure };
+  const cell = read(text) as number | string | null;
+  return cell === null ? { cell, fault: wants } : { cell };
 }
 
 /** What is known of a part's place: its volts, its heat, its room. Leaving a field writes it, and the card says what follows. */
@@ -76,7 +78,7 @@ function OneField({ row, field: { key, unit } }: { row: PartRow; field: PlaceFie
     setTyped(null);
   };
   return (
-    <Field label={`${head}, ${unit}`} validationMessage={typed === null ? undefined : fault}>
+    <Field label={unit ? `${head}, ${unit}` : head} validationMessage={typed === null ? undefined : fault}>
       <Input
         value={typed ?? stands}
         onChange={(_, { value }) => setTyped(value)}

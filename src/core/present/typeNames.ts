@@ -28,7 +28,7 @@ function namesIn(rules: readonly Rule[]): ReadonlyMap<string, string> {
   return names;
 }
 
-const ROW_NAME = /^(type|use) (\w+)/;
+const ROW_NAME = /(?<=^|, )(type|use) (\w+)/;
 
 /**
  * Where a fact or an answer is from, with a rule's row by its label instead of its id.

@@ -126,7 +126,7 @@ describe("what to fit for one line", () => {
   test("the chain names where each fact comes from", () => {
     const chain = chainOf(ask("R7 470K", {})[0]!);
     expect(chain).toContainEqual(["value", "470 k", "the list, line 1"]);
-    expect(chain).toContainEqual(["watts", "0.5 W", "a default, type carbon_comp"]);
+    expect(chain).toContainEqual(["watts", "0.5 W", "a default, type Carbon composition resistor"]);
   });
 });
 

@@ -37,9 +37,9 @@ const LONGEST_LINE = 90;
 /** Whether a heading only takes up an earlier one on a new page. */
 export const isContinued = (text: string) => text.length <= LONGEST_LINE && CONTINUED.test(text);
 
-/** What counts the pieces of a list before their names: "SHEET 1 - ", "Section A: ", "A2 - ", "2. ", "-3- ", "IV) ". */
+/** What counts the pieces of a list before their names: "Unit: ", "SHEET 1 - ", "Section A: ", "A2 - ", "2. ", "-3- ", "IV) ". */
 const ORDINAL =
-  /^(?:(?:sheet|section|part|group|blatt|teil)\s+(?:\d{1,2}|[A-Z]|[IVX]{1,4})\s*(?:[-–—]{1,2}|[:.])|A\d{1,2}\s*(?:[-–—]{1,2}|:)|-\s?\d{1,2}\s?-|\(?(?:\d{1,2}|[A-H]|[IVX]{1,4})[.)])\s+(?=[A-Z])/i;
+  /^(?:(?:sub-?assembly|assembly|unit|chassis|section|stage|circuit):|(?:sheet|section|part|group|blatt|teil)\s+(?:\d{1,2}|[A-Z]|[IVX]{1,4})\s*(?:[-–—]{1,2}|[:.])|A\d{1,2}\s*(?:[-–—]{1,2}|:)|-\s?\d{1,2}\s?-|\(?(?:\d{1,2}|[A-H]|[IVX]{1,4})[.)])\s+(?=[A-Z])/i;
 
 /** "A2 - POWER AMPLIFIER": no part A2 but the name of an assembly. */
 export const isNumberedHeading = (text: string) =>

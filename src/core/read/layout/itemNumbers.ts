@@ -8,9 +8,22 @@ const FEWEST = 3;
  * The strips of a typed list without the numbers that count its lines (1, 2, 3 ... in front of "R1  47K"), which say
  * nothing of the parts. Strips of other lists come back as they are.
  */
-export function withoutItemNumbers(strips: readonly Strip[]): readonly Strip[] {
+export function withoutItemNumbers(printed: readonly Strip[]): readonly Strip[] {
+  const strips = printed.map(withoutNumbersInside);
   const counted = countedStrips(strips);
   return counted.size === 0 ? strips : strips.map((strip) => (counted.has(strip) ? withoutNumber(strip) : strip));
+}
+
+const APART = /^\d{1,3}[.)]$/;
+
+/** "1)  R1 = 1M    2)  R2 = 47K": numbers with a mark of their own before each of several parts. */
+function withoutNumbersInside(strip: Strip): Strip {
+  if (strip.form !== "gaps" || !strip.pieces.some((piece) => APART.test(piece.text))) return strip;
+  const pieces = strip.pieces.filter(({ text }, i) => {
+    const next = strip.pieces[i + 1];
+    return !APART.test(text) || !next || designatorsAt(next.text) === null;
+  });
+  return { ...strip, pieces };
 }
 
 /** The strips that begin with running numbers, where designators stand behind most of them. */

@@ -6,6 +6,7 @@ const HEADINGS: readonly (readonly [text: string, name: string | null, why: stri
   ["SHEET 1 - HEAD AMPLIFIER", "HEAD AMPLIFIER", "the sheet's number counts, its name names"],
   ["2. OUTPUT STAGE", "OUTPUT STAGE", "a number with a point"],
   ["-3- OUTPUT PANEL", "OUTPUT PANEL", "a number between dashes"],
+  ["Sub-Assembly: VIDEO AMPLIFIER", "VIDEO AMPLIFIER", "a word that says what is named"],
   ["IV) Power Unit", "Power Unit", "a Roman number"],
   ["CHASSIS B (201-B)", "CHASSIS B", "a chassis keeps its letter"],
   ["SHEET 3", null, "a page's number names nothing"],

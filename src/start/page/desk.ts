@@ -9,7 +9,7 @@ const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 const NEW_NAME = "underchassis.xlsx";
 const SAVE_AFTER = 700;
 /** Keeping a workbook holds the page up, the longer the larger it is: by no more than this share of the time worked. */
-const KEEPING_SHARE = 0.05;
+const KEEPING_SHARE = 0.2;
 
 /** The workbook on the page: shown, kept in the browser while it is worked on, opened and saved as a file. */
 export type Desk = {

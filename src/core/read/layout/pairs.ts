@@ -58,7 +58,7 @@ function pairsInLine(strip: Strip, headed: number): Strip[] {
 }
 
 /** A piece that is a designator with something behind it, or "R11 2K2" in one. */
-function startsPart(piece: Piece | undefined, next: Piece | undefined): boolean {
+export function startsPart(piece: Piece | undefined, next: Piece | undefined): boolean {
   if (!piece) return false;
   const alone = designatorsOf(piece.text);
   if (alone) return next !== undefined && !designatorsOf(next.text) && !piece.text.endsWith(",");

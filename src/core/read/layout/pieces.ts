@@ -21,7 +21,7 @@ export const isRule = (strip: Strip) => RULE.test(strip.text);
 /** A source line as a strip: blank cells are kept in tables, gaps and leaders part a typed line. */
 export function stripOf(line: SourceLine): Strip {
   const numbers = Array.from({ length: line.text.split("\n").length }, (_, i) => line.number + i);
-  const text = unspaced(withTabStops(line.text.replaceAll("\n", " ")));
+  const text = withNamesClosed(unspaced(withTabStops(line.text.replaceAll("\n", " "))));
   if (line.cells)
     return { numbers, form: "cells", text, pieces: line.cells.map((cell, start) => ({ text: tidy(cell), start })) };
   if (isDrawn(text)) return { numbers, form: "strokes", text, pieces: strokePieces(text) };
@@ -42,6 +42,11 @@ const SPACED = /(?<![A-Z])(?:[A-Z] ){4,}[A-Z](?![A-Za-z])/g;
 
 /** "R E S I S T O R S" is a word set wide. */
 const unspaced = (text: string) => text.replace(SPACED, (word) => word.replaceAll(" ", ""));
+
+const APART_NAME = /(?<=^|\s)([RCLTV]|VR|CR|RV|SW|PL|CH) (\d{1,3}[A-F]?)(?=\s*[-–=:]\s)/g;
+
+/** "R 1 - 470K": letters typed apart from their number, before the stroke that parts a name from its value. */
+const withNamesClosed = (text: string) => text.replace(APART_NAME, "$1$2 ");
 
 const tidy = (cell: string) => cell.replace(/\s+/g, " ").trim();
 const isDrawn = (text: string) => /^\s*\|.*\|/.test(text) || (text.match(/\|/g)?.length ?? 0) >= 2;

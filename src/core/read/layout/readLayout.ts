@@ -5,6 +5,7 @@ import { withoutBraces } from "./braces.js";
 import { headBlockAt } from "./headBlock.js";
 import { isKindHeading } from "./headings.js";
 import { withoutItemNumbers } from "./itemNumbers.js";
+import { withNarrowGaps } from "./narrowGaps.js";
 import { unfoldPanels } from "./panels.js";
 import { isRule, type Strip, stripOf } from "./pieces.js";
 import { readProse } from "./prose.js";
@@ -20,7 +21,7 @@ import { finish, type ReadName, startWalk, type Walk } from "./walk.js";
 export function readLayout(lines: readonly SourceLine[], readName: ReadName = designatorsOf): Layout {
   const prose = readProse(lines);
   const printed = lines.filter((line) => !prose.lines.has(line.number)).map(stripOf);
-  const strips = unfoldPanels(withBesides(withoutItemNumbers(withoutBraces(printed))));
+  const strips = unfoldPanels(withNarrowGaps(withBesides(withoutItemNumbers(withoutBraces(printed)))));
   const walk = startWalk(readName);
   let at = 0;
   while (at < strips.length) at += step(walk, strips, at);

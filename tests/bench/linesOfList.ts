@@ -14,3 +14,7 @@ export const descriptions = (count: number): readonly string[] =>
 /** So many invented lines of a typed list, a part each. */
 export const linesOfList = (count: number): readonly string[] =>
   descriptions(count).map((text, i) => `${text.includes("m") ? "C" : "R"}${i + 1}     ${text}`);
+
+/** So many invented lines of a typed list, two parts side by side in each. */
+export const linesOfPairs = (count: number): readonly string[] =>
+  Array.from({ length: count }, (_, i) => `${`R${i + 1}`.padEnd(8)}${`${i + 1}K`.padEnd(16)}C${i + 1}   .05 mfd`);

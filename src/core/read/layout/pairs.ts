@@ -12,20 +12,33 @@ export type Pairs = {
 };
 
 /**
- * The parts that stand side by side in a line without any head over the later ones. Entries that go on in the lines below
- * make panels of all lines down to the next blank one.
+ * Finds the parts that stand side by side in a line without any head over the later ones. Entries that go on in the lines
+ * below make panels of all lines down to the next blank one.
  *
- * @param headed where the columns under the last head end: a part begins only behind them.
+ * What it finds `at` a line depends on `headed`, where the columns under the last head end: a part begins only behind them.
  */
-export function pairsAt(strips: readonly Strip[], at: number, headed: number): Pairs {
-  const own = pairsInLine(strips[at]!, headed);
-  const single = { strips: own, starts: null, height: 1 };
-  if (own.length < 2) return single;
-  const starts = own.map((strip) => strip.pieces[0]!.start);
-  const blank = strips.findIndex((strip, i) => i > at && !isOfPanels(strip, starts, headed));
-  const height = (blank < 0 ? strips.length : blank) - at;
-  const goesOn = strips.slice(at + 1, at + height).some((strip) => goesOnIn(strip, starts, headed));
-  return goesOn ? { strips: own, starts, height } : single;
+export function pairsIn(strips: readonly Strip[]): (at: number, headed: number) => Pairs {
+  /** Down to where nothing goes on beside parts that begin so: a long list is looked through once, not from each line. */
+  const looked = new Map<string, number>();
+  return (at, headed) => {
+    const own = pairsInLine(strips[at]!, headed);
+    const single = { strips: own, starts: null, height: 1 };
+    if (own.length < 2) return single;
+    const starts = own.map((strip) => strip.pieces[0]!.start);
+    const key = `${headed}: ${starts}`;
+    if (at < (looked.get(key) ?? 0)) return single;
+    const end = endOfPanels(strips, at + 1, starts, headed);
+    if (strips.slice(at + 1, end).some((strip) => goesOnIn(strip, starts, headed)))
+      return { strips: own, starts, height: end - at };
+    looked.set(key, end);
+    return single;
+  };
+}
+
+function endOfPanels(strips: readonly Strip[], from: number, starts: readonly number[], headed: number): number {
+  let end = from;
+  while (end < strips.length && isOfPanels(strips[end]!, starts, headed)) end++;
+  return end;
 }
 
 const isNear = (starts: readonly number[], piece: Piece) => starts.some((at) => Math.abs(at - piece.start) <= SLACK);

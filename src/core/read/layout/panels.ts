@@ -1,7 +1,7 @@
 import { designatorsOf } from "../records/designators.js";
 import { printedHeadsAt } from "./headBlock.js";
 import { isKindHeading, isPageLine, sectionName } from "./headings.js";
-import { pairsAt } from "./pairs.js";
+import { pairsIn } from "./pairs.js";
 import type { Strip } from "./pieces.js";
 import type { Piece } from "./row.js";
 
@@ -15,6 +15,7 @@ const HANGING = 4;
  */
 export function unfoldPanels(strips: readonly Strip[]): Strip[] {
   const unfolded: Strip[] = [];
+  const pairsAt = pairsIn(strips);
   let at = 0;
   let headed = Number.NEGATIVE_INFINITY;
   while (at < strips.length) {
@@ -28,7 +29,7 @@ export function unfoldPanels(strips: readonly Strip[]): Strip[] {
       headed = headsEnd;
       at += height;
     } else {
-      const pairs = pairsAt(strips, at, headed);
+      const pairs = pairsAt(at, headed);
       unfolded.push(...(pairs.starts ? panelsOf(strips.slice(at, at + pairs.height), pairs.starts) : pairs.strips));
       at += pairs.height;
     }
@@ -42,7 +43,7 @@ type Panels = { readonly starts: readonly number[]; readonly height: number; rea
 /** Where the panels start: at each of several headings of kinds, each head of designators, or each return of the first head. */
 function panelsAt(strips: readonly Strip[], at: number): Panels {
   const { form, pieces } = strips[at]!;
-  if (form === "gaps" && pieces.length > 1 && areHeadings(pieces, strips.slice(at + 1)))
+  if (form === "gaps" && pieces.length > 1 && areHeadings(pieces, bodyAt(strips, at + 1)))
     return { starts: pieces.map((piece) => piece.start), height: 1 };
   const block = printedHeadsAt(strips, at);
   if (!block) return { starts: [], height: 1 };
@@ -51,7 +52,7 @@ function panelsAt(strips: readonly Strip[], at: number): Panels {
   const named = first ? [first, ...more.filter((head) => !isTable || head.text === first.text)] : [];
   const again = block.heads.filter((head, i) => i !== 1 && head.text === block.heads[0]!.text);
   const starts = (named.length > 1 ? named : again).map((head) => head.start);
-  const isNamed = isTable || starts.every((start) => isNamedBelow(strips.slice(at + block.height), start));
+  const isNamed = isTable || starts.every((start) => isNamedBelow(bodyAt(strips, at + block.height), start));
   return { starts: isNamed ? starts : [], height: block.height, headsEnd: block.heads.at(-1)!.end };
 }
 
@@ -63,13 +64,14 @@ const areHeadings = (pieces: readonly Piece[], body: readonly Strip[]) =>
 
 const BODY = 40;
 
+/** The lines below a head that tell what its columns hold. */
+const bodyAt = (strips: readonly Strip[], from: number) => strips.slice(from, from + BODY);
+
 /** Whether designators stand in a typed column: a head that could say so ("Component") may mean the kind of part. */
 const isNamedBelow = (body: readonly Strip[], start: number) =>
-  body
-    .slice(0, BODY)
-    .some(({ pieces }) =>
-      pieces.some((piece) => Math.abs(piece.start - start) <= HANGING && designatorsOf(piece.text.split(/[\s(]/)[0]!)),
-    );
+  body.some(({ pieces }) =>
+    pieces.some((piece) => Math.abs(piece.start - start) <= HANGING && designatorsOf(piece.text.split(/[\s(]/)[0]!)),
+  );
 
 /** A block of panels goes to the next page line, two blank lines, or the next head. */
 function blockEnd(strips: readonly Strip[], from: number): number {

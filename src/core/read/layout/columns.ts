@@ -7,7 +7,7 @@ const COMMON = 0.15;
 
 /**
  * Where the columns under typed heads truly start: a head may be centred over its column, so each goes to the place in
- * its reach at which most lines of the body have a piece.
+ * its reach at which most lines of the body have a piece, or stays where it begins if enough of them do.
  */
 export function settleColumns(heads: readonly Head[], body: readonly Strip[]): Head[] {
   const counts = new Map<number, number>();
@@ -17,9 +17,11 @@ export function settleColumns(heads: readonly Head[], body: readonly Strip[]): H
   heads.forEach((head, i) => {
     const least = i === 0 ? 0 : settled[i - 1]!.start + SLACK + 1;
     const reach = [...counts].filter(([start]) => start >= least && start <= head.end);
-    const best = reach.sort((a, b) => b[1] - a[1] || Math.abs(a[0] - head.start) - Math.abs(b[0] - head.start))[0];
-    const isCommon = best !== undefined && best[1] >= Math.max(2, body.length * COMMON);
-    settled.push(isCommon ? { ...head, start: best[0] } : head);
+    const common = reach.filter(([, count]) => count >= Math.max(2, body.length * COMMON));
+    const flush = common.find(([start]) => start === head.start);
+    const nearest = common.sort((a, b) => b[1] - a[1] || Math.abs(a[0] - head.start) - Math.abs(b[0] - head.start));
+    const best = flush ?? nearest[0];
+    settled.push(best ? { ...head, start: best[0] } : head);
   });
   return settled;
 }

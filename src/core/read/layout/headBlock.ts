@@ -43,7 +43,7 @@ function stackedHeads(lines: readonly Strip[], isHead: boolean): Head[] | null {
     strip.form === lines[0]!.form &&
     strip.pieces.every((piece) => piece.text.length <= LONGEST_WORD);
   if (lines.length < 2 || !lines.every(isPlain)) return null;
-  const stacked = stack(lines);
+  const stacked = stack(lines, isHead);
   const filled = stacked.filter((piece) => piece.text.trim() !== "");
   const roleOf = isAllWords(lines) ? roleOfLongHead : roleOfHead;
   const strange = filled.filter((piece) => roleOf(piece.text) === null && !(isHead && piece.onFirst));
@@ -64,22 +64,40 @@ const isAllWords = (lines: readonly Strip[]) =>
 /** A column of heads: its words, and whether they all stand on the first line. */
 type StackedHead = Piece & { readonly end: number; readonly onFirst: boolean };
 
-function stack(lines: readonly Strip[]): StackedHead[] {
-  const columns: { text: string; start: number; end: number; onFirst: boolean }[] = [];
+/**
+ * The pieces of head lines by column. Where the first line is a head by itself, what spans several pieces of the line
+ * below ("RATING" over ohms and watts) names none.
+ */
+function stack(lines: readonly Strip[], isHead: boolean): StackedHead[] {
+  let columns: readonly StackedHead[] = [];
   for (const { pieces, form } of lines) {
-    for (const piece of pieces) {
-      const end = form === "gaps" ? piece.start + piece.text.length : piece.start + 1;
-      const over = columns.find((column) => piece.start < column.end && column.start < end);
-      const onFirst = pieces === lines[0]!.pieces;
-      if (!over) columns.push({ text: piece.text.trim(), start: piece.start, end, onFirst });
-      else {
-        over.onFirst &&= onFirst;
-        over.text = `${over.text} ${piece.text.trim()}`.trim();
-        [over.start, over.end] = [Math.min(over.start, piece.start), Math.max(over.end, end)];
-      }
-    }
+    const onFirst = columns.length === 0;
+    const own = pieces.map(({ text, start }): StackedHead => {
+      const end = form === "gaps" ? start + text.length : start + 1;
+      return { text: text.trim(), start, end, onFirst };
+    });
+    const isSpanned = (column: StackedHead) => own.filter((piece) => overlap(piece, column)).length > 1 && isHead;
+    columns = own.reduce(
+      withPiece,
+      columns.filter((column) => !isSpanned(column)),
+    );
   }
-  return columns.sort((a, b) => a.start - b.start);
+  return [...columns].sort((a, b) => a.start - b.start);
+}
+
+const overlap = (a: StackedHead, b: StackedHead) => a.start < b.end && b.start < a.end;
+
+/** The columns with one more piece: under the one it overlaps, or a column of its own. */
+function withPiece(columns: readonly StackedHead[], piece: StackedHead): readonly StackedHead[] {
+  const over = columns.find((column) => overlap(piece, column));
+  if (!over) return [...columns, piece];
+  const joined = {
+    text: `${over.text} ${piece.text}`.trim(),
+    start: Math.min(over.start, piece.start),
+    end: Math.max(over.end, piece.end),
+    onFirst: over.onFirst && piece.onFirst,
+  };
+  return columns.map((column) => (column === over ? joined : column));
 }
 
 const bodyBelow = (strips: readonly Strip[], from: number) => {

@@ -43,9 +43,10 @@ type Panels = { readonly starts: readonly number[]; readonly height: number; rea
 /** Where the panels start: at each of several headings of kinds, each head of designators, or each return of the first head. */
 function panelsAt(strips: readonly Strip[], at: number): Panels {
   const { form, pieces } = strips[at]!;
-  if (form === "gaps" && pieces.length > 1 && areHeadings(pieces, bodyAt(strips, at + 1)))
-    return { starts: pieces.map((piece) => piece.start), height: 1 };
   const block = printedHeadsAt(strips, at);
+  const mayHead = form === "gaps" && pieces.length > 1;
+  if (mayHead && (areOfKinds(pieces) || (!block && areOfSections(pieces, bodyAt(strips, at + 1)))))
+    return { starts: pieces.map((piece) => piece.start), height: 1 };
   if (!block) return { starts: [], height: 1 };
   const isTable = form !== "gaps";
   const [first, ...more] = block.heads.filter((head) => head.role === "designator");
@@ -56,11 +57,12 @@ function panelsAt(strips: readonly Strip[], at: number): Panels {
   return { starts: isNamed ? starts : [], height: block.height, headsEnd: block.heads.at(-1)!.end };
 }
 
-/** Headings side by side, each above designators: of kinds of parts, or of sections. */
-const areHeadings = (pieces: readonly Piece[], body: readonly Strip[]) =>
-  pieces.every((piece) => isKindHeading(piece.text)) ||
-  (pieces.every((piece) => sectionName(piece.text) !== null && !isKindHeading(piece.text)) &&
-    pieces.every((piece) => isNamedBelow(body, piece.start)));
+const areOfKinds = (pieces: readonly Piece[]) => pieces.every((piece) => isKindHeading(piece.text));
+
+/** Headings of sections side by side, each above designators. */
+const areOfSections = (pieces: readonly Piece[], body: readonly Strip[]) =>
+  pieces.every((piece) => sectionName(piece.text) !== null && !isKindHeading(piece.text)) &&
+  pieces.every((piece) => isNamedBelow(body, piece.start));
 
 const BODY = 40;
 

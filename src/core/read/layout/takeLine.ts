@@ -14,7 +14,7 @@ export function takeLine(walk: Walk, printed: Strip): void {
   const listed = behindBullet(printed, (name) => isNew(walk, name));
   if (listed) walk.heads = null;
   const { strip, ticked } = withoutBox(listed ?? printed);
-  const cells = withRestDescribed(walk, cellsOf(strip, walk.heads));
+  const cells = withLetterInFull(walk, withRestDescribed(walk, cellsOf(strip, walk.heads)));
   if (walk.errata || (isFootnote(walk, strip) && !isFramed(strip.text))) takeRemark(walk, strip);
   else if (isRestOfBroken(walk, strip)) extend(walk, strip, cells);
   else if (takeNamedRow(walk, strip, cells) || takeHeading(walk, strip)) return;
@@ -111,6 +111,16 @@ function withRestDescribed({ open }: Walk, cells: readonly RowCell[]): readonly 
   const hangs =
     cell?.role === "partNumber" && !more && !PART_NUMBER.test(cell.text) && isUnfinished(descriptionOf(open));
   return hangs ? [{ ...cell, role: "description" }] : cells;
+}
+
+const SECTION_NAME = /^(.*\d)([A-E])$/;
+
+/** A lone letter under the section before it goes on with that can: "B" under C1A is C1B. */
+function withLetterInFull({ open }: Walk, cells: readonly RowCell[]): readonly RowCell[] {
+  const [, can, last] = SECTION_NAME.exec(open ? textIn(open.cells, "designator") : "") ?? [];
+  const next = last && String.fromCharCode(last.charCodeAt(0) + 1);
+  const isNext = ({ role, text }: RowCell) => role === "designator" && text === next;
+  return can ? cells.map((cell) => (isNext(cell) ? { ...cell, text: can + next } : cell)) : cells;
 }
 
 const descriptionOf = (open: OpenRow | null) => (open ? textIn(open.cells, "description") : "");

@@ -20,6 +20,8 @@ export type Clues = {
   readonly isValue?: boolean;
   /** Whether the number is one of several that make a can. */
   readonly several?: boolean;
+  /** Whether the part is named as a section of another: C1A, C1B. */
+  readonly isSection?: boolean;
 };
 
 const MICRO: Unit = { measure: "farad", factor: 1e-6 };
@@ -157,7 +159,7 @@ function guessedUnit(number: number, decimal: boolean, clues: Clues): Unit {
   if (number < 1) return MICRO;
   if (LARGE.has(clues.dielectric ?? "")) return MICRO;
   if (SMALL.has(clues.dielectric ?? "")) return PICO;
-  if (clues.several) return MICRO;
+  if (clues.several || (clues.isSection && clues.volts !== null)) return MICRO;
   const isLowVoltage = clues.volts !== null && clues.volts <= 100 && number < 1000;
   return isLowVoltage || (decimal && number < 100) ? MICRO : PICO;
 }

@@ -57,6 +57,7 @@ export function statedPart(
     watts,
     wirewound: materials.construction === "wirewound",
     toleranceUnit: tolerance.absolute?.unit ?? null,
+    isSection: record.names.length > 0 && record.names.every((name) => SECTION_NAME.test(name)),
   };
   const printed = oneForEachName(readValues(texts, clues, context), record.names, kind);
   const read = code ? withCode(printed, code) : printed;
@@ -102,6 +103,8 @@ export function statedPart(
   const contradicted = new Set<ListedField>(tolerance.warnings.length > 0 ? ["tolerance"] : []);
   return { part, words, heading, contradicted };
 }
+
+const SECTION_NAME = /\d[A-F]$/;
 
 /** A can that names no make holds electrolytics. */
 const isCan = (words: readonly Words[]) => words.some(({ tokens }) => tokens.some((token) => token.key === "can"));

@@ -69,3 +69,15 @@ test("panels may stand side by side in a drawn table", () => {
   expect(partOf(text, "R2")).toMatchObject({ value: 1000, watts: 0.5, volts: null });
   expect(partOf(text, "C1")).toMatchObject({ value: 100e-12, volts: 500, tolerance: { minus: 0.05, plus: 0.05 } });
 });
+
+test("the halves of heads broken over two lines are no headings of sections, though part numbers stand below", () => {
+  const text = `Desig-                                       Maker's
+nation    Function       Description         Part No.
+C-1       Coupling       50 mmf., mica       1468
+C-2 to    Bypass         .01 mf., mica       1467
+C-6
+J-1       Phones         Jack                J-1`;
+  const { parts } = readText(text);
+  expect(parts.map(({ section }) => section)).toEqual([null, null, null]);
+  expect(parts[1]).toMatchObject({ designators: ["C-2", "C-3", "C-4", "C-5", "C-6"], value: 0.01e-6 });
+});

@@ -58,9 +58,12 @@ const whole = (ratings: Ratings, words: string): Step => ({ ratings, words, size
 
 const apart = (has: number, asked: number) => Math.abs(Math.log(has / asked));
 
+/** Volts ease by a step of the ladders at most (1000 to 630 is the widest): what bears less is another part, not an easing. */
+const LEAST_OF_VOLTS = 0.6;
+
 function easeVolts(ratings: Ratings, { volts }: Offer): Step | null {
   const { leastVolts, voltsKind } = ratings;
-  if (!volts || !leastVolts || voltsKind === "ac") return null;
+  if (!volts || !leastVolts || voltsKind === "ac" || volts < leastVolts * LEAST_OF_VOLTS) return null;
   const words = `${volts} V instead of ${leastVolts} V`;
   return { ratings: { ...ratings, leastVolts: volts }, words, size: apart(volts, leastVolts) };
 }

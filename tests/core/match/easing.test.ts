@@ -31,6 +31,7 @@ describe("where nothing fits, the one limit whose easing lets something in", () 
     ["type", ratingsOf(), offerOf({ technology: ["carbon-film"] }), ["With another type, one would fit."]],
     ["two reasons help no single easing", ratingsOf(), offerOf({ watts: 0.25, volts: 200 }), []],
     ["a safety class is never eased", paperOf({ safety: "Y" }), capacitorOf(), []],
+    ["volts ease by a step, not to a fifth", paperOf({ leastVolts: 1600 }), capacitorOf({ volts: 310 }), []],
     ["a d.c. part is never let into an a.c. place", paperOf({ voltsKind: "ac" }), capacitorOf(), []],
     ["what is out of stock is no limit of ours", ratingsOf(), offerOf({ stock: 0 }), []],
   ])("%s", (_why, ratings, offer, expected) => expect(textsOf(ratings, offer)).toEqual(expected));

@@ -28,14 +28,16 @@ export function withRemarks(parts: readonly ListedPart[], remarks: readonly Note
 const lastNamed = (parts: readonly ListedPart[], name: string | undefined) =>
   parts.reduce((last, part, at) => (name !== undefined && part.designators.includes(name) ? at : last), -1);
 
-/** A remark that names one part, or that a star in a part's line points to. */
+/** A remark that names one part, or a star's that is already among the lines of the one part pointing to it. */
 function apply(parts: readonly ListedPart[], remark: Note, context: Context): ListedPart[] {
   const name = NAME.exec(remark.text)?.[0];
   const star = /^\*+\s+(?![A-Z]{1,3}-?\d)/.test(remark.text);
-  const at = star ? parts.findIndex((part) => /\*/.test(part.printed)) : lastNamed(parts, name);
+  const at = star
+    ? parts.findIndex(({ lines }) => remark.lines.every((line) => lines.includes(line)))
+    : lastNamed(parts, name);
   if (at < 0) return [...parts];
   const part = parts[at]!;
-  const lines = [...part.lines, ...remark.lines];
+  const lines = star ? part.lines : [...part.lines, ...remark.lines];
   const words = readWords(remark.text.replace(name ?? "", ""), context.writing);
   const changed =
     CORRECTION.test(remark.text) && !star

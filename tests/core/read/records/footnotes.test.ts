@@ -26,3 +26,15 @@ test.each<[string, object, string]>([
 ])("%s takes %j from its footnote: %s", (name, expected, _why) =>
   expect(partOf(LIST, name, {}, "|")).toMatchObject(expected),
 );
+
+test("each page has its own star, explained at its foot", () => {
+  const text = `Symbol|Value|Rating
+R1|100K|1/2 W *
+* carbon film, 2%|
+Symbol|Value|Rating
+R2|47K|5 W *
+* wire wound, 5%|`;
+  expect(partOf(text, "R1", {}, "|")).toMatchObject({ construction: "carbon-film", lines: [2, 3] });
+  expect(partOf(text, "R2", {}, "|")).toMatchObject({ construction: "wirewound", lines: [5, 6] });
+  expect(partOf(text, "R2", {}, "|").tolerance).toEqual({ minus: 0.05, plus: 0.05 });
+});

@@ -1,6 +1,7 @@
 import {
   type FigureName,
   figureNamed,
+  hasSeveral,
   type OfPart,
   type SaidFigures,
   type SaidMeasure,
@@ -8,7 +9,7 @@ import {
   saidFigures,
 } from "../../core/index.js";
 import { settingNamed, settingValue } from "./givenSettings.js";
-import { labelsOf, statementOf, wordsOf } from "./label.js";
+import { isOfPieces, labelsOf, statementOf, wordsOf } from "./label.js";
 import { numberIn } from "./numberIn.js";
 
 /** The figures of a case in base units, by name; a list stays a list. What no name fits stays in `rest`. */
@@ -59,9 +60,6 @@ function scaled(number: number, factor: number, figure: FigureName): number {
   return Number((number * (isPercent ? 0.01 : factor)).toPrecision(12));
 }
 
-/** Labels of lists that are the part's own pieces, which are read as rows. */
-const PIECES = /^(sections?|elements?|taps?)/i;
-
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
@@ -71,7 +69,7 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
  */
 const flat = (given: Readonly<Record<string, unknown>>): readonly (readonly [string, unknown])[] =>
   Object.entries(given).flatMap(([key, value]): (readonly [string, unknown])[] => {
-    const records = Array.isArray(value) && !PIECES.test(key) ? value.filter(isRecord) : isRecord(value) ? [value] : [];
+    const records = Array.isArray(value) && !isOfPieces(key) ? value.filter(isRecord) : isRecord(value) ? [value] : [];
     if (records.length === 0) return [[key, value]];
     return records.flatMap((record) =>
       Object.entries(record).flatMap(([inner, each]) => [
@@ -116,8 +114,8 @@ export function givenOf(
     else if (found && !figures.has(found.figure)) {
       figures.set(found.figure, found.numbers);
       if (found.isBare) bare.add(found.figure);
-    } else if (found?.figure === "nodeVolts")
-      figures.set("nodeVolts", [...figures.get("nodeVolts")!, ...found.numbers]);
+    } else if (found && hasSeveral(found.figure))
+      figures.set(found.figure, [...figures.get(found.figure)!, ...found.numbers]);
     else rest[key] = value;
   }
   for (const text of [...textsOf(rest), context])

@@ -1,4 +1,4 @@
-import { isSaidWord, type SaidMeasure, type Statement, type Unit, unitNamed } from "../../core/index.js";
+import { isSaidWord, measureOf, type SaidMeasure, type Statement, unitNamed } from "../../core/index.js";
 
 /**
  * A label without the unit that it may end in: its words, what the unit measures, and what one of it is in base units.
@@ -68,9 +68,9 @@ function unitOf(text: string): { readonly measure: SaidMeasure; readonly factor:
   const own = OF_LABELS[text];
   if (own) return own;
   if (text.length === 1 && !LETTERS.has(text)) return null;
-  const unit: Unit | undefined = unitNamed(text.replace(/_/g, ""));
+  const unit = unitNamed(text.replace(/_/g, ""));
   if (!unit || /^in$/i.test(text)) return null;
-  return { measure: unit.measure ?? (unit.factor >= 1 ? "ohm" : "farad"), factor: unit.factor };
+  return { measure: measureOf(unit), factor: unit.factor };
 }
 
 /** How plainly a unit begins at a place of a label: behind a stroke, at a capital, in the middle of a word. */
@@ -101,6 +101,9 @@ export function labelsOf(key: string): readonly Label[] {
     { words, measure, factor: 1, isBare: false },
   ];
 }
+
+/** Whether a label heads a list of the part's own pieces, which is read row by row. @example isOfPieces("sections") // true */
+export const isOfPieces = (key: string): boolean => /^(sections?|elements?|taps?)/i.test(key);
 
 /** What a label says of its numbers, as a statement. */
 export const statementOf = ({ words, measure }: Label, numbers: readonly number[]): Statement => ({

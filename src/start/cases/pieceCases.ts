@@ -1,7 +1,7 @@
 import { type Kind, type ListedPart, pieceClass, type SaidMeasure, saidFigures } from "../../core/index.js";
 import type { Case } from "./case.js";
 import type { Given } from "./given.js";
-import { labelsOf } from "./label.js";
+import { isOfPieces, labelsOf } from "./label.js";
 import { lineOf } from "./lineOf.js";
 import { numberIn } from "./numberIn.js";
 
@@ -131,9 +131,7 @@ function pieceOf(row: Row, index: number, one: Case): PieceCase {
 
 /** The rows of a case: given as rows, given as lists of one figure each, or printed in its line. */
 function rowsOf(one: Case, { figures, rest }: Given, line: ListedPart): readonly Row[] {
-  const told = Object.entries(rest).find(
-    ([key, cell]) => /^(sections?|elements?|taps?)/i.test(key) && Array.isArray(cell),
-  );
+  const told = Object.entries(rest).find(([key, cell]) => isOfPieces(key) && Array.isArray(cell));
   const { roles, pins } = rest;
   const lists = (row: Row, i: number): Row => ({
     ...row,

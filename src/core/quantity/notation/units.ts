@@ -7,6 +7,9 @@ export type Measure = "ohm" | "farad" | "henry" | "watt" | "volt" | "ampere" | "
  */
 export type Unit = { readonly measure: Measure | null; readonly factor: number; readonly capitalM?: true };
 
+/** What a unit measures where no part tells: of a bare prefix thousands and millions are ohms, the small ones farads. */
+export const measureOf = ({ measure, factor }: Unit): Measure => measure ?? (factor >= 1 ? "ohm" : "farad");
+
 type Row = readonly [words: string, measure: Measure | null, factor: number];
 
 /** Spellings in lower case, dots and hyphens left out. In these trades a capital is never a prefix of its own: MF, MH, MW, MA are micro or milli. */

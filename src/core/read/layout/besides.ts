@@ -1,7 +1,7 @@
 import { designatorsAt, designatorsOf } from "../records/designators.js";
 import { isKindHeading, sectionName } from "./headings.js";
 import { headsOf } from "./heads.js";
-import type { Strip } from "./pieces.js";
+import { type Strip, stripOfPieces } from "./pieces.js";
 
 const SLACK = 1;
 const FEWEST = 3;
@@ -47,10 +47,7 @@ const namesGroup = (text: string) => sectionName(text) !== null && !isKindHeadin
 
 function asHeading(strip: Strip): Strip[] {
   const [name, ...rest] = strip.pieces;
-  return [
-    { ...strip, pieces: [name!], text: name!.text },
-    { ...strip, pieces: rest, text: rest.map((piece) => piece.text).join("  ") },
-  ];
+  return [stripOfPieces(strip, [name!]), stripOfPieces(strip, rest)];
 }
 
 function behindNames(strip: Strip): Strip[] {

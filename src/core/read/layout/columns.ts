@@ -1,4 +1,4 @@
-import { columnNamesOf, designatorsOf } from "../records/designators.js";
+import { columnNamesOf, designatorsOf, isKeyNumber } from "../records/designators.js";
 import type { Strip } from "./pieces.js";
 import type { Head, Piece, Role, RowCell } from "./row.js";
 
@@ -48,7 +48,7 @@ export function withKeyNumbers(heads: readonly Head[]): readonly Head[] {
 export function isNumbered(heads: readonly Head[], body: readonly Strip[]): boolean {
   const own = heads.find((head) => head.role === "designator");
   const firsts = own ? firstsUnder(heads, own, body) : [];
-  const isMost = firsts.filter((text) => /^\d{1,3}[A-Z]?$/.test(text)).length > firsts.length * MOSTLY;
+  const isMost = firsts.filter(isKeyNumber).length > firsts.length * MOSTLY;
   const others = heads.filter((head) => head !== own && head.role !== "partNumber" && head.role !== "section");
   const lastWords = (head: Head) => firstsUnder(heads, head, body).map((text) => text.split(/\s+/).at(-1)!);
   return isMost && others.every((head) => shareOfNames(lastWords(head)) < MOSTLY);

@@ -54,7 +54,7 @@ export function isSpacedOut(text: string): boolean {
 }
 
 /** A heading without its number, "(continued)" and marks of Markdown. */
-export const headingText = (text: string) =>
+const headingText = (text: string) =>
   text
     .replace(/^[#*=_~–—\s]+|^-+(?!\s?\d)\s*|[*=_~\-–—\s]+$/g, "")
     .replace(ORDINAL, "")

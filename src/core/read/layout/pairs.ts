@@ -1,5 +1,5 @@
 import { designatorsAt, designatorsOf } from "../records/designators.js";
-import type { Strip } from "./pieces.js";
+import { type Strip, stripOfPieces } from "./pieces.js";
 import type { Piece } from "./row.js";
 
 const SLACK = 2;
@@ -64,10 +64,7 @@ function pairsInLine(strip: Strip, headed: number): Strip[] {
   const isLater = (piece: Piece, i: number) => i > 0 && piece.start > headed && startsPart(piece, pieces[i + 1]);
   const starts = pieces.flatMap((piece, i) => (i === 0 || isLater(piece, i) ? [i] : []));
   if (starts.length < 2) return [strip];
-  return starts.map((from, i) => {
-    const own = pieces.slice(from, starts[i + 1]);
-    return { ...strip, pieces: own, text: own.map((piece) => piece.text).join("  ") };
-  });
+  return starts.map((from, i) => stripOfPieces(strip, pieces.slice(from, starts[i + 1])));
 }
 
 /** A piece that is a designator with something behind it, or "R11 2K2" in one. */

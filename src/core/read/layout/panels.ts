@@ -2,7 +2,7 @@ import { designatorsOf } from "../records/designators.js";
 import { printedHeadsAt } from "./headBlock.js";
 import { isKindHeading, isPageLine, sectionName } from "./headings.js";
 import { pairsIn } from "./pairs.js";
-import type { Strip } from "./pieces.js";
+import { type Strip, stripOfPieces } from "./pieces.js";
 import type { Piece } from "./row.js";
 
 const SLACK = 2;
@@ -107,5 +107,5 @@ const panelsOf = (block: readonly Strip[], starts: readonly number[]): Strip[] =
 function panelOf(strip: Strip, start: number, stop: number): Strip {
   const slack = strip.form === "gaps" ? SLACK : 0;
   const pieces = strip.pieces.filter((piece) => piece.start >= start - slack && piece.start < stop - slack);
-  return { ...strip, pieces, text: pieces.map((piece) => piece.text).join("  ") };
+  return stripOfPieces(strip, pieces);
 }

@@ -18,6 +18,13 @@ export const CHECK_BOX = /^(?:\s*(?:\(\s{0,3}[xX]?\s{0,3}\)|\[\s{0,3}[xXe]?\s{0,
 /** Whether a line holds nothing but strokes, dots or dashes. */
 export const isRule = (strip: Strip) => RULE.test(strip.text);
 
+/** A strip of some of its pieces, its text made of them. */
+export const stripOfPieces = (strip: Strip, pieces: readonly Piece[]): Strip => ({
+  ...strip,
+  pieces,
+  text: pieces.map((piece) => piece.text).join("  "),
+});
+
 /** A source line as a strip: blank cells are kept in tables, gaps and leaders part a typed line. */
 export function stripOf(line: SourceLine): Strip {
   const numbers = Array.from({ length: line.text.split("\n").length }, (_, i) => line.number + i);
@@ -68,7 +75,7 @@ const plainMarkdown = (text: string) =>
     .replace(/`/g, "");
 
 /** Pieces of a typed line: parted by two blanks, a tab, leaders or a lone stroke; a box to tick stays with what follows. */
-export function gapPieces(text: string): Piece[] {
+function gapPieces(text: string): Piece[] {
   const pieces: Piece[] = [];
   const box = CHECK_BOX.exec(text)?.[0].length ?? 0;
   let start = 0;

@@ -1,4 +1,4 @@
-import { columnNamesOf, designatorsAt } from "../records/designators.js";
+import { columnNamesOf, designatorsAt, isKeyNumber } from "../records/designators.js";
 import { PART_NUMBER } from "./byContent.js";
 import { goesOnWithList, isUnfinished, joinCells, type OpenRow, readsOn, textIn } from "./continuation.js";
 import { isPageLine } from "./headings.js";
@@ -74,9 +74,7 @@ function takeNamedRow(walk: Walk, strip: Strip, cells: readonly RowCell[]): bool
 
 /** A part whose name only its column makes plain (LS, 1R1), or a bare number where all are, with more in its row. */
 const isLettered = (walk: Walk, text: string, cells: readonly RowCell[]) =>
-  walk.heads !== null &&
-  cells.length > 1 &&
-  (columnNamesOf(text) !== null || (walk.numbered && /^\d{1,3}[A-Z]?$/.test(text)));
+  walk.heads !== null && cells.length > 1 && (columnNamesOf(text) !== null || (walk.numbered && isKeyNumber(text)));
 
 /** "  C12A  40 mf., 150 volts" under C12: a section of the can above on a line of its own. */
 function sectionRow(above: string, cells: readonly RowCell[]): RowCell[] | null {

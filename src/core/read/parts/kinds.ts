@@ -17,7 +17,7 @@ const LETTERS: Readonly<Record<string, Kind>> = {
 const OVERRIDES: ReadonlySet<Kind> = new Set(["potentiometer", "thermistor", "lamp", "rectifier", "network", "fuse"]);
 
 /** The letters of a designator that tell the class: the last group before the number (A-R193 is R). */
-export const classLetters = (name: string) =>
+const classLetters = (name: string) =>
   (/([A-Za-zÄÖÜäöü]+)[-.]?\d+(?:-\d+)?[A-Za-z]?$/.exec(name)?.[1] ?? name).toUpperCase();
 
 type Noun = {

@@ -57,10 +57,7 @@ function ofLetter(text: string, kind: Kind): ReadTolerance | null {
   const size = kind === "capacitor" ? PICOFARADS[text] : undefined;
   if (size !== undefined)
     return { ...NONE, absolute: { minus: size, plus: size, absolute: true, unit: PICO, from: 0, to: 1 } };
-  const found = attempt(
-    () => toleranceOfLetter(text),
-    () => null,
-  );
+  const found = attempt(() => toleranceOfLetter(text));
   return found && ratio(found);
 }
 

@@ -79,6 +79,9 @@ export function columnNamesOf(text: string): readonly string[] | null {
   return names.every((name) => COLUMN_NAME.test(name) && !NO_NAME.test(name)) ? names : null;
 }
 
+/** Whether a text is a bare number by which a diagram names a part: 14, 27A; only its column makes that plain. */
+export const isKeyNumber = (text: string): boolean => /^\d{1,3}[A-Z]?$/.test(text);
+
 function nameAt(text: string, at: number): { name: Name; end: number } | null {
   NAME.lastIndex = at;
   const match = NAME.exec(text);

@@ -1,6 +1,6 @@
 import { cellText, type ListRow, type Note, type Role, type RowCell } from "../layout/row.js";
 import { type Circuits, circuitOf, circuitsOf } from "./circuits.js";
-import { columnNamesOf, designatorsOf } from "./designators.js";
+import { columnNamesOf, designatorsOf, isKeyNumber } from "./designators.js";
 import { isDitto, withWordsAbove } from "./ditto.js";
 import type { ListRecord } from "./listRecord.js";
 import { baseOf, fullPartNumber } from "./partNumbers.js";
@@ -81,7 +81,7 @@ function resolveRow(
 function namesOf(row: ListRow, readName: (text: string) => readonly string[] | null): readonly string[] {
   const text = cellText(row, "designator").trim();
   if (text === "") return [];
-  const names = readName(text) ?? columnNamesOf(text) ?? (/^\d{1,3}[A-Z]?$/.test(text) ? [text] : []);
+  const names = readName(text) ?? columnNamesOf(text) ?? (isKeyNumber(text) ? [text] : []);
   const except = /\bexcept\s+([^)]*)/i.exec(cellText(row, "description"));
   const left = except ? readName(except[1]!) : null;
   return left ? names.filter((name) => !left.includes(name)) : names;

@@ -66,8 +66,8 @@ export function figureNamed(statement: Statement, of: OfPart, isLoose = false): 
 /** Figures by name, in base units; several numbers where a list or several ends of the part are stated. */
 export type SaidFigures = ReadonlyMap<FigureName, readonly number[]>;
 
-/** Figures of which a part has several, one for each of its ends. */
-const SEVERAL: readonly FigureName[] = ["nodeVolts"];
+/** Whether a part has several of a figure, one for each of its ends: then all that are told count, else the first. */
+export const hasSeveral = (figure: FigureName): boolean => figure === "nodeVolts";
 
 /** Readings that are taken at some volts: "62 MΩ at 400 V". */
 const AT_VOLTS: readonly FigureName[] = ["insulation", "leakage"];
@@ -91,7 +91,7 @@ export function saidFigures(text: string, of: OfPart): SaidFigures {
     if (figure === null) continue;
     const known = found.get(figure);
     if (!known) found.set(figure, statement.numbers);
-    else if (SEVERAL.includes(figure)) found.set(figure, [...known, ...statement.numbers]);
+    else if (hasSeveral(figure)) found.set(figure, [...known, ...statement.numbers]);
   }
   return found;
 }

@@ -1,4 +1,4 @@
-import type { Unit } from "../../quantity/notation/units.js";
+import { measureOf } from "../../quantity/notation/units.js";
 import { readWords } from "../words/readWords.js";
 import { spelledAt } from "../words/spelled.js";
 import type { Token } from "../words/token.js";
@@ -82,9 +82,6 @@ function ofFigures(figures: readonly Figure[], tokens: readonly Token[], from: n
   const isHeat = DEGREES.test(tokens[to]?.key ?? "");
   return { numbers: figures.map(({ number }) => number), measure: isHeat ? "celsius" : null, factor: 1, from, to };
 }
-
-/** What a unit measures; of a bare prefix thousands and millions are ohms, the small ones farads. */
-const measureOf = ({ measure, factor }: Unit): SaidMeasure => measure ?? (factor >= 1 ? "ohm" : "farad");
 
 const isWord = ({ type }: Token) => type === "word" || type === "code";
 const isStop = ({ type, text }: Token) => type === "sign" && (text === ";" || text === ".");

@@ -36,7 +36,7 @@ function withSecondWord(tokens: readonly Token[], at: number, unit: Unit): { uni
 }
 
 /** The figure that starts at a token: a number, a mixed number, a spelled-out number, with its unit. */
-export function figureAt(tokens: readonly Token[], at: number): Figure | null {
+function figureAt(tokens: readonly Token[], at: number): Figure | null {
   const token = tokens[at];
   if (token?.type !== "number") return null;
   if (token.unit) return { number: token.value, unit: token.unit, from: at, to: at + 1 };

@@ -9,7 +9,7 @@ const WHOLE = /^\d+$/;
 const APART = /^(?:[RCLT]|Tr|Dr|Rö)$/;
 
 /** The one designator that starts at a token (R12, C-01, SP-1) and where it ends, or null. */
-export function designatorAt(tokens: readonly Token[], at: number): { designator: string; to: number } | null {
+function designatorAt(tokens: readonly Token[], at: number): { designator: string; to: number } | null {
   const token = tokens[at];
   if (token?.type === "code" && ONE_DESIGNATOR.test(token.text)) return { designator: token.text, to: at + 1 };
   if (token?.type !== "word" || token.text.length > 4) return null;

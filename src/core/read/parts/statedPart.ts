@@ -1,22 +1,17 @@
-import type { Dielectric, Kind, ListedField, ListedPart, Warning } from "../../part.js";
+import type { Kind, ListedField, ListedPart, Warning } from "../../part.js";
 import { cellText } from "../layout/row.js";
 import type { ListRecord } from "../records/listRecord.js";
 import { readWords } from "../words/readWords.js";
-import type { PrintedTolerance, Words } from "../words/words.js";
-import { type Can, canOfGang, canOfLabels, canOfList, canOfPieces } from "./cans.js";
+import type { Words } from "../words/words.js";
 import type { Context } from "./context.js";
-import { kindOf } from "./kinds.js";
-import { statedConstruction, statedDielectric, statedTaper } from "./materials.js";
+import { statedTaper } from "./materials.js";
 import { innerOfCoil, innerOfNetwork, innerOfTapped } from "./networks.js";
 import { quantityOf } from "./quantity.js";
-import { ratingOf } from "./ratings.js";
-import { relativeTolerance, statedTolerance } from "./statedTolerance.js";
+import { type StatedFigures, statedFigures } from "./statedFigures.js";
+import { relativeTolerance } from "./statedTolerance.js";
 import { ofRoles, printedText, type Text, textsOf, valueText } from "./texts.js";
-import { clashes, codesOf, kindByCode, withCode } from "./typeDesignation.js";
-import { type ReadValues, readValues } from "./value.js";
-
-/** Kinds whose printed volts are windings, not a rating. */
-const NO_VOLTS: ReadonlySet<Kind> = new Set(["transformer", "inductor", "switch", "tube"]);
+import { clashes } from "./typeDesignation.js";
+import type { ReadValues } from "./value.js";
 
 /** Kinds whose printed watts are those of a load, or of the resistor they are wound on. */
 const NO_WATTS: ReadonlySet<Kind> = new Set(["transformer", "inductor"]);
@@ -38,32 +33,9 @@ export function statedPart(
 ): Stated {
   const heading = record.heading ? readWords(record.heading, context.writing) : null;
   const words = ofRoles(texts, "description", "value", "rating", "remarks").map((text) => text.words);
-  const codes = codesOf(words, record.partNumber);
-  const kind = kindByCode(kindOf(record.names, words, heading), codes);
-  const code = codes.find((candidate) => candidate.kind === kind) ?? null;
-  const materials = {
-    construction: statedConstruction(texts, kind) ?? code?.construction ?? null,
-    dielectric: statedDielectric(texts, kind) ?? code?.dielectric ?? headingDielectric(kind, heading),
-  };
-  const ratedVolts = ratingOf(texts, "volts", kind);
-  const volts = NO_VOLTS.has(kind) ? [] : ratedVolts.figures;
-  const ratedWatts = ratingOf(texts, "watts", kind);
-  const watts = ratedWatts.figures[0] ?? code?.watts ?? null;
-  const tolerance = statedTolerance(texts, kind);
-  const clues = {
-    kind,
-    dielectric: materials.dielectric ?? (isCan(words) ? "electrolytic" : null),
-    volts: volts[0] ?? null,
-    watts,
-    wirewound: materials.construction === "wirewound",
-    toleranceUnit: tolerance.absolute?.unit ?? null,
-    isSection: record.names.length > 0 && record.names.every((name) => SECTION_NAME.test(name)),
-  };
-  const printed = oneForEachName(readValues(texts, clues, context), record.names, kind);
-  const read = code ? withCode(printed, code) : printed;
-  const can = kind === "capacitor" ? canOf(texts, read, volts, record) : null;
+  const figures = statedFigures(record, texts, { words, heading }, context);
+  const { kind, code, read, can, tolerance } = figures;
   const inner = innerOf(kind, texts, read, context);
-  const absolute = tolerance.absolute;
   const { quantity, warnings } = quantityOf(record, words, can?.sections.length ?? 0, read.state === "not-fitted");
   const part: ListedPart = {
     lines: record.lines,
@@ -76,11 +48,11 @@ export function statedPart(
     valueState: can || inner ? "stated" : read.state,
     valueMin: read.min,
     valueMax: read.max,
-    tolerance: tolerance.tolerance ?? fromAbsolute(absolute, read) ?? (absolute ? null : (code?.tolerance ?? null)),
-    watts: NO_WATTS.has(kind) ? null : watts,
-    volts: can ? can.volts : (volts[0] ?? null),
-    construction: materials.construction,
-    dielectric: materials.dielectric,
+    tolerance: ratiosOf(figures),
+    watts: NO_WATTS.has(kind) ? null : figures.watts,
+    volts: can ? can.volts : (figures.volts[0] ?? null),
+    construction: figures.construction,
+    dielectric: figures.dielectric,
     temperatureCoefficient: firstCoefficient(words) ?? code?.temperatureCoefficient ?? null,
     taper: statedTaper(texts, kind),
     quantity,
@@ -97,17 +69,12 @@ export function statedPart(
       ...(can?.warnings ?? []),
       ...clashes(read, code, words, kind),
       ...warnings,
-      ...doubts(record, ratedWatts.repaired || (ratedVolts.repaired && volts.length > 0)),
+      ...doubts(record, figures.repaired),
     ],
   };
   const contradicted = new Set<ListedField>(tolerance.warnings.length > 0 ? ["tolerance"] : []);
   return { part, words, heading, contradicted };
 }
-
-const SECTION_NAME = /\d[A-F]$/;
-
-/** A can that names no make holds electrolytics. */
-const isCan = (words: readonly Words[]) => words.some(({ tokens }) => tokens.some((token) => token.key === "can"));
 
 /** A name or a rating that had to be repaired is said so. */
 function doubts(record: ListRecord, rating: boolean): Warning[] {
@@ -117,29 +84,6 @@ function doubts(record: ListRecord, rating: boolean): Warning[] {
     rating ? "a letter stands for a figure in a rating" : null,
   ];
   return found.flatMap((text) => (text === null ? [] : [{ code: "unreadable" as const, text }]));
-}
-
-/** A heading such as ELECTROLYTICS names the make of all capacitors below it. */
-function headingDielectric(kind: Kind, heading: Words | null): Dielectric | null {
-  if (kind !== "capacitor" || !heading) return null;
-  return (heading.meanings.find((meaning) => meaning.field === "dielectric")?.value as Dielectric | undefined) ?? null;
-}
-
-/** "2 x 100K" for R1 and R2 is a resistor for each, no tapped one. */
-function oneForEachName(read: ReadValues, names: readonly string[], kind: Kind): ReadValues {
-  const { list } = read;
-  const isEach = kind === "resistor" && list?.length === names.length && new Set(list).size === 1 && list.length > 1;
-  return isEach ? { ...read, value: list[0]!, list: null } : read;
-}
-
-function canOf(texts: readonly Text[], read: ReadValues, volts: readonly number[], record: ListRecord): Can | null {
-  const own = ofRoles(texts, "value", "description", "rating");
-  if (read.list) return canOfList(read.list, volts, record.names, printedText(record));
-  for (const { words } of own) {
-    const can = canOfLabels(words, (label) => label) ?? canOfPieces(words, record.names);
-    if (can) return can;
-  }
-  return canOfGang(valueText(record), read.value ?? read.max, volts, record.names);
 }
 
 function innerOf(kind: Kind, texts: readonly Text[], read: ReadValues, context: Context): ListedPart["inner"] {
@@ -152,8 +96,12 @@ function innerOf(kind: Kind, texts: readonly Text[], read: ReadValues, context: 
   return inner.length > 1 ? inner : null;
 }
 
-const fromAbsolute = (absolute: PrintedTolerance | null, read: ReadValues) =>
-  absolute && read.value && read.printed ? relativeTolerance(absolute, read.value, read.printed) : null;
+/** The tolerance in ratios of the value: an absolute one of a value that nobody knows is none. */
+function ratiosOf({ tolerance: { tolerance, absolute }, read, code }: StatedFigures): ListedPart["tolerance"] {
+  if (tolerance) return tolerance;
+  if (!absolute) return code?.tolerance ?? null;
+  return read.value && read.printed ? relativeTolerance(absolute, read.value, read.printed) : null;
+}
 
 const firstCoefficient = (words: readonly Words[]) =>
   words.map((text) => text.coefficient).find((found) => found !== null) ?? null;

@@ -1,8 +1,7 @@
 /** TABLE: the heads of vendors' columns in English, French, Dutch and German, and what stands below them. */
 
-/** What a column of a vendor's list holds. */
-export const COLUMN_FIELDS = [
-  "stock number",
+/** Columns that tell what part a row describes; stock numbers, prices and supply differ where it is the same. */
+export const FIELDS_OF_PART = [
   "description",
   "kind",
   "value",
@@ -18,6 +17,12 @@ export const COLUMN_FIELDS = [
   "safety class",
   "temperature coefficient",
   "body",
+] as const;
+
+/** What a column of a vendor's list holds. */
+export const COLUMN_FIELDS = [
+  "stock number",
+  ...FIELDS_OF_PART,
   "taper",
   "length",
   "diameter",

@@ -1,6 +1,6 @@
 import type { Offer } from "../../offer.js";
 import type { Kind } from "../../part.js";
-import type { ColumnField } from "./columnWords.js";
+import { FIELDS_OF_PART } from "./columnWords.js";
 import { countOf } from "./counts.js";
 import { type DescribedPart, describedPart, type ListHints } from "./describedPart.js";
 import type { OfferMapping } from "./offerColumn.js";
@@ -47,31 +47,12 @@ export function readOffer(texts: RowTexts, row: number, list: ListContext): Offe
   return { offer: offerOf({ texts, row, list, part, description, pack, stock }) };
 }
 
-/** The columns that tell what part a row describes; stock numbers, prices and supply differ where it is the same. */
-const OF_PART: readonly ColumnField[] = [
-  "kind",
-  "value",
-  "value unit",
-  "resistance",
-  "capacitance",
-  "inductance",
-  "tolerance",
-  "watts",
-  "volts",
-  "volts ac",
-  "technology",
-  "safety class",
-  "temperature coefficient",
-  "body",
-  "description",
-];
-
 /** Rows that describe the same part are read once: in a long list most of them come several times. */
 const describedOnce = onceFor<DescribedPart>(60_000);
 
 function keyOf(description: string, texts: RowTexts, { mark, capitalM, headingKind }: ListHints): string {
   let key = `${mark}\n${capitalM}\n${headingKind}\n${description}`;
-  for (const { column, text } of texts.of(...OF_PART)) key += `\n${column.field}\n${column.unit}\n${text}`;
+  for (const { column, text } of texts.of(...FIELDS_OF_PART)) key += `\n${column.field}\n${column.unit}\n${text}`;
   return key;
 }
 
